@@ -1,0 +1,11 @@
+export { boland, erbs } from './decomposition.ts';
+export type { SplitOptions, Split } from './decomposition.ts';
+export { ineichen } from './clearSky.ts';
+export { hayDavies, perez, perezCoefficients, planeGround } from './transposition.ts';
+export type { SkyParts, TranspositionInput } from './transposition.ts';
+export { horizonAltitude } from './horizon.ts';
+export type { HorizonPoint } from './horizon.ts';
+export { buildSkyYear } from './skyYear.ts';
+export type { HourlyIrradiance, SkyModel, SkyOptions, SkyYear } from './skyYear.ts';
+export { buildFacadeYear } from './facadeYear.ts';
+export type { FacadeYear } from './facadeYear.ts';
