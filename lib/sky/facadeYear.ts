@@ -10,6 +10,7 @@ import type { SkyYear } from './skyYear.ts';
 export interface FacadeYear {
   azimuth: number;
   tilt: number;
+  stepsPerHour: number;
   /** Step of the year of each position; m values. */
   step: Uint32Array;
   hourStart: Uint32Array;
@@ -95,6 +96,7 @@ export function buildFacadeYear(
   return {
     azimuth: plane.azimuth,
     tilt: plane.tilt,
+    stepsPerHour: perHour,
     step: step.slice(0, m),
     hourStart,
     sx: sx.slice(0, m),

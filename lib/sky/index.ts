@@ -8,4 +8,4 @@ export type { HorizonPoint } from './horizon.ts';
 export { buildSkyYear } from './skyYear.ts';
 export type { HourlyIrradiance, SkyModel, SkyOptions, SkyYear } from './skyYear.ts';
 export { buildFacadeYear } from './facadeYear.ts';
-export type { FacadeYear } from './facadeYear.ts';
+export type { FacadeYear, PlaneView } from './facadeYear.ts';

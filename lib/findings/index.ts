@@ -1,0 +1,6 @@
+export { compassWord } from './compass.ts';
+export { hourlyCsv } from './hourlyCsv.ts';
+export { studyJson } from './studyJson.ts';
+export { monthsTable, peaksTable, sumsTable } from './studyTables.ts';
+export { tableText } from './table.ts';
+export type { Table } from './table.ts';

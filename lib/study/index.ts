@@ -1,0 +1,18 @@
+export { createEngine } from './engine.ts';
+export type { Engine, StudyInput } from './engine.ts';
+export { StageCache } from './cache.ts';
+export type { StageCost } from './cache.ts';
+export { resolveHouse } from './resolve.ts';
+export type { House, Library } from './resolve.ts';
+export type { StudyPlace } from './place.ts';
+export type {
+  BlindYear,
+  FacadeResult,
+  GainSums,
+  HourlyGains,
+  OpeningResult,
+  StudyResult,
+} from './results.ts';
+export { shareStopped, summerMonths, winterMonths } from './summary.ts';
+export type { EnergySums, Peak } from './summary.ts';
+export type { BlindInPlace, Controller, HouseOpening, HouseWall, ScreenInPlace } from './types.ts';

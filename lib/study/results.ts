@@ -1,0 +1,84 @@
+import type { RuleAction } from '../schedule/index.ts';
+import type { Plane } from '../opening/index.ts';
+import type { YearSource } from '../climate/index.ts';
+import type { YearCalendar } from '../time/index.ts';
+import type { StudyPlace } from './place.ts';
+import type { EnergySums, Peak } from './summary.ts';
+
+/** The four quantities followed from the sky to the room. */
+export interface GainSums {
+  /** On the plane of the glass, with nothing near it to shade it. */
+  incident: EnergySums;
+  /** On the glass in its reveal, under its overhang and between its fins. */
+  sunlit: EnergySums;
+  /** Solar gain of the bare glass. */
+  without: EnergySums;
+  /** Solar gain with insect screen and blind. */
+  with: EnergySums;
+}
+
+/** Hourly means in W per m2 of glass; HOURS values each. */
+export interface HourlyGains {
+  incident: Float64Array;
+  sunlit: Float64Array;
+  without: Float64Array;
+  with: Float64Array;
+}
+
+/** What a blind did over the year. */
+export interface BlindYear {
+  controller: string;
+  /** Number of the action at each step; STEPS values. */
+  state: Uint8Array;
+  /** Action 0 is raised. */
+  actions: RuleAction[];
+  /** Moves a year; slats that follow the sun are not counted. */
+  moves: number;
+  /** Hours lowered, whole year and with the sun up. */
+  hoursLowered: number;
+  daylightHoursLowered: number;
+  /** Hours held up by wind. */
+  hoursRaisedByWind: number;
+}
+
+export interface OpeningResult {
+  id: string;
+  name: string;
+  wall: string;
+  room: string;
+  plane: Plane;
+  count: number;
+  /** Glass of all units, m2. */
+  glassArea: number;
+  /** kWh of all units. */
+  sums: GainSums;
+  /** Strongest hours, W/m2 of glass. */
+  peakWithout: Peak;
+  peakWith: Peak;
+  hourly: HourlyGains;
+  blind?: BlindYear;
+}
+
+/** All openings of one wall together. */
+export interface FacadeResult {
+  id: string;
+  name: string;
+  plane: Plane;
+  glassArea: number;
+  sums: GainSums;
+  /** Strongest hours of the facade's glass taken together, W/m2 of glass. */
+  peakWithout: Peak;
+  peakWith: Peak;
+  openings: string[];
+}
+
+export interface StudyResult {
+  place: StudyPlace;
+  calendar: YearCalendar;
+  weather: YearSource;
+  openings: OpeningResult[];
+  facades: FacadeResult[];
+  total: GainSums;
+  /** Sentences about the input that the user should read. */
+  warnings: string[];
+}
