@@ -1,0 +1,16 @@
+export { COS_INTERVALS } from './types.ts';
+export type { AngularModel, ClearPane, GlassAngular, Glazing } from './types.ts';
+export { glassAngular, traceByAngle } from './angular.ts';
+export type { AngularTables } from './angular.ts';
+export { coatedFactor } from './coated.ts';
+export { interfaceReflectance, paneOptics, refractedCosine } from './fresnel.ts';
+export type { PaneOptics, Polarisation } from './fresnel.ts';
+export { inwardFractions } from './inwardHeat.ts';
+export { traceStack } from './stack.ts';
+export type { StackOptics } from './stack.ts';
+export { hemisphereMean, lookup, tabulate } from './tables.ts';
+export { hottestAbsorptance, thermalStressCaution } from './thermalStress.ts';
+export type { StressSituation } from './thermalStress.ts';
+export { validateGlazing } from './validate.ts';
+export { windowU } from './windowU.ts';
+export type { FrameType, WindowU, WindowUInput } from './windowU.ts';
