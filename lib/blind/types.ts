@@ -16,7 +16,10 @@ interface BlindCommon {
   source: string;
 }
 
-/** Horizontal slats. Slat angle 0 lies flat, positive turns the outer edge down, 90 is closed. */
+/**
+ * Horizontal slats, taken flat and thin (curved ones as their chord). Slat angle 0 lies flat,
+ * positive turns the outer edge down, 90 is closed.
+ */
 export interface SlatBlind extends BlindCommon {
   kind: 'slats';
   /** Chord of a slat, m. */
@@ -33,7 +36,10 @@ export interface SlatBlind extends BlindCommon {
   angleMax: number;
 }
 
-/** A screen, roller fabric or insect mesh. */
+/**
+ * A screen, roller fabric or insect mesh. openness + diffuseTransmittance + reflectance are parts of
+ * the light that falls on it square; the rest is absorbed.
+ */
 export interface FabricBlind extends BlindCommon {
   kind: 'fabric';
   /** Open share of the weave: direct transmittance at normal incidence. */
@@ -54,13 +60,16 @@ export interface ShutterBlind extends BlindCommon {
 
 export type Blind = SlatBlind | FabricBlind | ShutterBlind;
 
-/** How a lowered blind is set: slats at an angle or following the sun's cut-off. */
+/**
+ * How a lowered blind is set: slats at an angle or following the sun's cut-off; `down` leaves slats
+ * at STANDING_ANGLE and is the only setting fabrics and shutters know.
+ */
 export type BlindSetting = { kind: 'down' } | { kind: 'tilt'; angle: number } | { kind: 'track' };
 
 /**
  * What a lowered blind does to light from one direction. Tables run over profile angle (slats,
  * PROFILE_COUNT values) or over the cosine of incidence (fabrics, glazing's COS_INTERVALS + 1).
- * At each index tauDirect + tauDiffuse + rho + alpha = 1.
+ * At each index tauDirect + tauDiffuse + rho + alpha = 1. Shared between callers: read only.
  */
 export interface BlindOptics {
   basis: 'profile' | 'incidence';
