@@ -1,0 +1,269 @@
+import { createAirPath } from './airPath.ts';
+import type { RoomModel } from './compile.ts';
+import type { HourResponse } from './hourly.ts';
+import {
+  AIR,
+  AIR_HEAT,
+  CONSTANT,
+  INPUTS,
+  INTERNAL,
+  MASS,
+  OPAQUE_SUN,
+  OUTDOOR,
+  RADIANT,
+  SUN,
+  TRANSMISSION,
+} from './network.ts';
+import type { HeatingOrCooling } from './types.ts';
+
+/** What reaches the room in one hour: means over the hour. */
+export interface RoomInput {
+  /** Sun that comes in through all openings, W. */
+  sun: number;
+  /** Outdoor temperature, C. */
+  outdoor: number;
+  /** Wind speed at 10 m, m/s. */
+  wind: number;
+  /** Heat led inwards by sun on the opaque parts, W. */
+  opaqueSun: number;
+  /** What screens and blinds leave of the airing flow at each opening, 0 to 1. */
+  flowFactor: Float64Array;
+}
+
+/** The room in one hour: means over the hour. The same object is filled again at each step. */
+export interface RoomStep {
+  /** C */
+  air: number;
+  operative: number;
+  /** Mean temperature of all that stores heat, C. */
+  mass: number;
+  /** W, both positive. */
+  heating: number;
+  cooling: number;
+  /** Flow through opened sashes, m3/s. */
+  airing: number;
+  /** Heat carried by all the air that comes in per kelvin between outside and inside, W/K. */
+  airConductance: number;
+}
+
+/** Heat to the room in one hour, W; inwards positive. `storage` is what it takes up. */
+export interface HeatBalance {
+  sun: number;
+  internal: number;
+  heating: number;
+  cooling: number;
+  /** By air from outside: leaks, ventilation, airing. */
+  air: number;
+  /** Through windows, opaque parts and thermal bridges. */
+  transmission: number;
+  storage: number;
+}
+
+/** Memory of a room between hours. */
+export interface RoomState {
+  modes: Float64Array;
+  /** 1 for each airing rule that stands open. */
+  open: Uint8Array;
+}
+
+export interface SteppingRoom {
+  readonly model: RoomModel;
+  /** Starts afresh: from a state, or from a room that is as warm as `temperature` all through. */
+  reset(start: RoomState | number): void;
+  /** A copy of the memory. */
+  state(): RoomState;
+  /** Takes the room through hour `hour` of the year (0 to 8,759). No allocation. */
+  step(hour: number, input: RoomInput): RoomStep;
+  /** Heat balance of the last step, written to `target`. */
+  balance(target: HeatBalance): HeatBalance;
+}
+
+/** A room that is stepped hour by hour, so that blinds can answer to its temperature. */
+export function createRoom(model: RoomModel): SteppingRoom {
+  const { response: r, people, appliances, room } = model;
+  const { count: n, keep } = r;
+  const air = reading(r, [AIR, 1]);
+  const operative = reading(r, [AIR, model.airWeight], [RADIANT, 1 - model.airWeight]);
+  const mass = reading(r, [MASS, 1]);
+  const loss = reading(r, [TRANSMISSION, 1]);
+  const airByMode = air.memory;
+  const operativeByMode = operative.memory;
+  const massByMode = mass.memory;
+  const toAirEnd = endOf(r, AIR_HEAT);
+  const sunEnd = endOf(r, SUN);
+  const internalEnd = endOf(r, INTERNAL);
+  const outdoorEnd = endOf(r, OUTDOOR);
+  const opaqueEnd = endOf(r, OPAQUE_SUN);
+  const constantEnd = endOf(r, CONSTANT);
+  const heat = limits(room.heating, -Infinity);
+  const cool = limits(room.cooling, Infinity);
+  const path = createAirPath(model);
+
+  const x = new Float64Array(n);
+  const before = new Float64Array(n);
+  const last = { sun: 0, internal: 0, outdoor: 0, opaqueSun: 0, toAir: 0 };
+  const out: RoomStep = {
+    air: 0,
+    operative: 0,
+    mass: 0,
+    heating: 0,
+    cooling: 0,
+    airing: 0,
+    airConductance: 0,
+  };
+
+  function step(hour: number, input: RoomInput): RoomStep {
+    const { sun, outdoor, opaqueSun } = input;
+    const internal = people[hour] + appliances[hour];
+    let freeAir = steady(air, sun, internal, outdoor, opaqueSun);
+    let free = steady(operative, sun, internal, outdoor, opaqueSun);
+    let freeMass = steady(mass, sun, internal, outdoor, opaqueSun);
+    for (let k = 0; k < n; k++) {
+      const xk = x[k];
+      freeAir += airByMode[k] * xk;
+      free += operativeByMode[k] * xk;
+      freeMass += massByMode[k] * xk;
+    }
+
+    // Air from outside gives H (outdoor - air) with air = freeAir + perWatt x heat: solved for heat.
+    const conductance = path.solve(hour, freeAir, air.airHeat, input);
+    const damped = 1 + air.airHeat * conductance;
+    const fromOutside = (conductance * (outdoor - freeAir)) / damped;
+    const power = needed(free + operative.airHeat * fromOutside, operative.airHeat / damped);
+    const toAir = fromOutside + power / damped;
+
+    for (let k = 0; k < n; k++) {
+      const xk = x[k];
+      before[k] = xk;
+      x[k] =
+        keep[k] * xk +
+        sunEnd[k] * sun +
+        internalEnd[k] * internal +
+        outdoorEnd[k] * outdoor +
+        opaqueEnd[k] * opaqueSun +
+        constantEnd[k] +
+        toAirEnd[k] * toAir;
+    }
+    last.sun = sun;
+    last.internal = internal;
+    last.outdoor = outdoor;
+    last.opaqueSun = opaqueSun;
+    last.toAir = toAir;
+    out.air = freeAir + air.airHeat * toAir;
+    out.operative = free + operative.airHeat * toAir;
+    out.mass = freeMass + mass.airHeat * toAir;
+    out.heating = power > 0 ? power : 0;
+    out.cooling = power < 0 ? -power : 0;
+    out.airing = path.flow();
+    out.airConductance = conductance;
+    return out;
+  }
+
+  /** Heating (positive) or cooling the set-points ask for, W. */
+  function needed(operativeWithout: number, perWatt: number): number {
+    if (operativeWithout < heat.setPoint) {
+      return Math.min((heat.setPoint - operativeWithout) / perWatt, heat.maxPower);
+    }
+    if (operativeWithout > cool.setPoint) {
+      return -Math.min((operativeWithout - cool.setPoint) / perWatt, cool.maxPower);
+    }
+    return 0;
+  }
+
+  function balance(target: HeatBalance): HeatBalance {
+    const { sun, internal, outdoor, opaqueSun, toAir } = last;
+    let transmission = steady(loss, sun, internal, outdoor, opaqueSun) + loss.airHeat * toAir;
+    let storage = 0;
+    for (let k = 0; k < n; k++) {
+      transmission += loss.memory[k] * before[k];
+      storage += r.heat[k] * (x[k] - before[k]);
+    }
+    target.sun = sun;
+    target.internal = internal;
+    target.heating = out.heating;
+    target.cooling = out.cooling;
+    target.air = out.airConductance * (outdoor - out.air);
+    target.transmission = transmission;
+    target.storage = storage;
+    return target;
+  }
+
+  function reset(start: RoomState | number): void {
+    if (typeof start === 'number') {
+      for (let k = 0; k < n; k++) x[k] = r.heat[k] * start;
+      path.open.fill(0);
+    } else {
+      x.set(start.modes);
+      path.open.set(start.open);
+    }
+  }
+
+  reset(20);
+  return {
+    model,
+    reset,
+    state: () => ({ modes: x.slice(), open: path.open.slice() }),
+    step,
+    balance,
+  };
+}
+
+/** One output: its hourly mean is memory x (modes as the hour begins) + its part of each input. */
+interface Reading {
+  memory: Float64Array;
+  /** Per watt given to the air all hour. */
+  airHeat: number;
+  sun: number;
+  internal: number;
+  outdoor: number;
+  opaqueSun: number;
+  constant: number;
+}
+
+/** Outputs added up with their weights. */
+function reading(r: HourResponse, ...parts: [output: number, weight: number][]): Reading {
+  const n = r.count;
+  const read = new Float64Array(n);
+  for (const [o, weight] of parts) {
+    for (let k = 0; k < n; k++) read[k] += weight * r.read[o * n + k];
+  }
+  const share = (input: number) => {
+    let sum = parts.reduce((s, [o, weight]) => s + weight * r.feed[o * INPUTS + input], 0);
+    for (let k = 0; k < n; k++) sum += read[k] * r.meanGain[k] * r.drive[k * INPUTS + input];
+    return sum;
+  };
+  return {
+    memory: read.map((c, k) => c * r.meanKeep[k]),
+    airHeat: share(AIR_HEAT),
+    sun: share(SUN),
+    internal: share(INTERNAL),
+    outdoor: share(OUTDOOR),
+    opaqueSun: share(OPAQUE_SUN),
+    constant: share(CONSTANT),
+  };
+}
+
+/** What the inputs of an hour add to an output, heat to the air left out. */
+function steady(
+  o: Reading,
+  sun: number,
+  internal: number,
+  outdoor: number,
+  opaqueSun: number,
+): number {
+  return (
+    o.sun * sun + o.internal * internal + o.outdoor * outdoor + o.opaqueSun * opaqueSun + o.constant
+  );
+}
+
+/** What one unit of an input all hour adds to each mode by the hour's end. */
+function endOf(r: HourResponse, input: number): Float64Array {
+  return r.endGain.map((gain, k) => gain * r.drive[k * INPUTS + input]);
+}
+
+function limits(device: HeatingOrCooling | undefined, never: number) {
+  return {
+    setPoint: device?.setPoint ?? never,
+    maxPower: device === undefined ? 0 : (device.maxPower ?? Infinity),
+  };
+}

@@ -1,0 +1,173 @@
+import type { MassLayer, OpaquePart, Room, RoomOpening } from '../../../lib/room/types.ts';
+import type { FdLayer, FdRoom, FdWall } from './finiteDifferenceRoom.ts';
+
+// Materials with the design values of EN ISO 10456:2007, table 3.
+const board = { conductivity: 0.25, density: 900, specificHeat: 1000 };
+const wood = { conductivity: 0.13, density: 500, specificHeat: 1600 };
+const osb = { conductivity: 0.13, density: 650, specificHeat: 1700 };
+const screed = { conductivity: 1.35, density: 2000, specificHeat: 1000 };
+const concrete = { conductivity: 2.3, density: 2300, specificHeat: 1000 };
+const brick = { conductivity: 0.8, density: 1800, specificHeat: 1000 };
+const plaster = { conductivity: 0.57, density: 1300, specificHeat: 1000 };
+const insulation = { conductivity: 0.036, density: 40, specificHeat: 1030 };
+
+interface TestWall {
+  name: string;
+  area: number;
+  /** What a user gives: layers up to the insulation, or to the middle of a partition. */
+  inner: MassLayer[];
+  /** What only the finite-difference room knows: insulation and outer leaf. */
+  outer: FdLayer[];
+  inside?: boolean;
+}
+
+const layer = (material: Omit<MassLayer, 'thickness'>, thickness: number): MassLayer => ({
+  ...material,
+  thickness,
+});
+
+const FLOOR = 38;
+
+/** A light and a heavy build-up of one studio of 38 m2, 7.6 x 5 m, 2.6 m high, and one between. */
+export const buildUps: Record<'light' | 'medium' | 'heavy', TestWall[]> = {
+  light: [
+    {
+      name: 'walls',
+      area: 50,
+      inner: [layer(board, 0.0125)],
+      outer: [layer(insulation, 0.06), layer(osb, 0.015), layer(insulation, 0.24), layer(wood, 0.02)],
+    },
+    {
+      name: 'roof',
+      area: FLOOR,
+      inner: [layer(board, 0.0125)],
+      outer: [layer(insulation, 0.36), layer(osb, 0.022)],
+    },
+    {
+      name: 'floor',
+      area: FLOOR,
+      inner: [layer(wood, 0.022)],
+      outer: [layer(insulation, 0.3), layer(osb, 0.018)],
+    },
+    { name: 'partitions', area: 36, inner: [layer(board, 0.025)], outer: [], inside: true },
+  ],
+  medium: [
+    {
+      name: 'walls',
+      area: 50,
+      inner: [layer(board, 0.0125)],
+      outer: [layer(insulation, 0.06), layer(osb, 0.015), layer(insulation, 0.24), layer(wood, 0.02)],
+    },
+    {
+      name: 'roof',
+      area: FLOOR,
+      inner: [layer(board, 0.0125)],
+      outer: [layer(insulation, 0.36), layer(osb, 0.022)],
+    },
+    { name: 'floor', area: FLOOR, inner: [layer(screed, 0.08)], outer: [layer(insulation, 0.3)] },
+    { name: 'partitions', area: 36, inner: [layer(board, 0.025)], outer: [], inside: true },
+  ],
+  heavy: [
+    {
+      name: 'walls',
+      area: 50,
+      inner: [layer(plaster, 0.015), layer(brick, 0.175)],
+      outer: [layer(insulation, 0.28), layer(plaster, 0.01)],
+    },
+    {
+      name: 'roof',
+      area: FLOOR,
+      inner: [layer(concrete, 0.18)],
+      outer: [layer(insulation, 0.34)],
+    },
+    {
+      name: 'floor',
+      area: FLOOR,
+      inner: [layer(screed, 0.06), layer(concrete, 0.16)],
+      outer: [layer(insulation, 0.28)],
+    },
+    {
+      name: 'partitions',
+      area: 36,
+      inner: [layer(plaster, 0.015), layer(brick, 0.0575)],
+      outer: [],
+      inside: true,
+    },
+  ],
+};
+
+/** The U-value a user would read off for a build-up: ISO 6946 with 0.13 and 0.04 m2K/W. */
+export function uValue(wall: TestWall): number {
+  const resistance = [...wall.inner, ...wall.outer].reduce(
+    (sum, l) => sum + l.thickness / l.conductivity,
+    0,
+  );
+  return 1 / (0.13 + resistance + 0.04);
+}
+
+export const windowArea = 12;
+export const windowU = 0.85;
+/** Air changes: 0.04 leak and 0.35 of ventilation with 80 % of the heat given back, bypass off. */
+const volume = FLOOR * 2.6;
+export const steadyAir = (1200 / 3600) * volume * (0.04 + 0.35 * 0.2);
+
+export const opening: RoomOpening = {
+  id: 'west',
+  area: windowArea,
+  U: windowU,
+  airing: { kind: 'turn', width: 1, height: 2, tiltAngle: 8 },
+  screenFlowFactor: 1,
+  blindFlowFactor: 1,
+};
+
+/** Steady 190 W of people and appliances, heated to 20 C, no airing. */
+export function studio(kind: keyof typeof buildUps): Room {
+  const walls = buildUps[kind];
+  const parts = walls
+    .filter((w) => !w.inside)
+    .map((w): OpaquePart => ({ name: w.name, area: w.area, U: uValue(w), boundary: 'outdoor' }));
+  return {
+    id: kind,
+    name: kind,
+    use: 'living',
+    floorArea: FLOOR,
+    volume,
+    mass: {
+      kind: 'layers',
+      surfaces: walls.map((w) => ({
+        name: w.name,
+        area: w.area,
+        layers: w.inner,
+        ...(w.inside ? {} : { part: w.name }),
+      })),
+    },
+    envelope: { kind: 'parts', parts },
+    thermalBridges: 0,
+    infiltration: { kind: 'ach', ach: 0.04 },
+    ventilation: { flow: { kind: 'ach', ach: 0.35 }, heatRecovery: 0.8 },
+    people: { weekday: Array(24).fill(90), weekend: Array(24).fill(90) },
+    appliances: { weekday: Array(24).fill(100), weekend: Array(24).fill(100) },
+    heating: { setPoint: 20 },
+    occupied: { weekday: [{ from: 0, to: 0 }], weekend: [{ from: 0, to: 0 }] },
+    airing: [],
+  };
+}
+
+/** The same studio for the finite-difference model. */
+export function fdStudio(kind: keyof typeof buildUps): FdRoom {
+  return {
+    walls: buildUps[kind].map(
+      (w): FdWall => ({
+        area: w.area,
+        layers: [...w.inner, ...w.outer],
+        boundary: w.inside ? 'adiabatic' : 'outdoor',
+        convection: 2.5,
+      }),
+    ),
+    windows: { area: windowArea, U: windowU, convection: 2.5 },
+    floorArea: FLOOR,
+    airCapacity: 10_000 * FLOOR,
+    ventilation: steadyAir,
+    heatingSetPoint: 20,
+  };
+}
