@@ -36,7 +36,7 @@ export function interfaceReflectance(
 /**
  * One pane with all the reflections inside it, for one polarisation (Duffie & Beckman, eqs. 5.2.2
  * and 5.3.1 to 5.3.3; Bouguer's law for the absorption).
- * @param thickness m @param extinction 1/m
+ * @param cosIncidence above 0, to 1 @param thickness m @param extinction 1/m
  */
 export function paneOptics(
   cosIncidence: number,
@@ -45,7 +45,6 @@ export function paneOptics(
   refractiveIndex: number,
   polarisation: Polarisation,
 ): PaneOptics {
-  if (cosIncidence <= 0) return { tau: 0, rho: 1, alpha: 0 };
   const r = interfaceReflectance(cosIncidence, refractiveIndex, polarisation);
   const path = thickness / refractedCosine(cosIncidence, refractiveIndex);
   const a = Math.exp(-extinction * path);

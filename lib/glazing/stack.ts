@@ -1,6 +1,9 @@
 import { paneOptics, type PaneOptics, type Polarisation } from './fresnel.ts';
 import type { ClearPane } from './types.ts';
 
+/** Cosine below which all light turns back: less than 1e-5 passes, and rounding would rule. */
+const GRAZING = 1e-6;
+
 /** Shares of the light that falls on a stack of panes; tau + rho + the sum of alpha is 1. */
 export interface StackOptics {
   tau: number;
@@ -16,6 +19,7 @@ export interface StackOptics {
  * @param cosIncidence cosine of the angle of incidence, 0 to 1
  */
 export function traceStack(panes: readonly ClearPane[], cosIncidence: number): StackOptics {
+  if (cosIncidence < GRAZING) return { tau: 0, rho: 1, alpha: panes.map(() => 0) };
   const s = traceOne(panes, cosIncidence, 's');
   const p = traceOne(panes, cosIncidence, 'p');
   return {
