@@ -1,0 +1,61 @@
+import { InputError, type Problem } from '../problem/index.ts';
+import { fitProblems } from './fit.ts';
+import { problemsOf, show } from './issues.ts';
+import { referenceIds, type ProjectLibrary } from './library.ts';
+import { migrate, VERSION } from './migrate.ts';
+import { partsOf, soundParts } from './parts.ts';
+import { readJson } from './json.ts';
+import { warningsOf } from './plausible.ts';
+import { referenceProblems } from './references.ts';
+import { projectSchema, type Project } from './schema.ts';
+
+/** What a check found; `project` is there when there are no problems. */
+export interface ProjectCheck {
+  project?: Project;
+  problems: Problem[];
+  /** Nothing that hinders a study, but looks like a slip. */
+  warnings: Problem[];
+}
+
+/**
+ * Reads a project: JSON text or the data it stands for, of any version known.
+ * @param library what ships with the program, for the ids a project may refer to
+ * @throws InputError with every problem found
+ */
+export function parseProject(json: unknown, library: ProjectLibrary): Project {
+  const { project, problems } = checkProject(json, library);
+  if (!project) throw new InputError(problems);
+  return project;
+}
+
+/** Checks a project and tells all that is wrong or odd with it; throws nothing. */
+export function checkProject(json: unknown, library: ProjectLibrary): ProjectCheck {
+  const read = typeof json === 'string' ? readJson(json) : { data: json, problems: [] };
+  if (read.problems.length) return { problems: read.problems, warnings: [] };
+  const { data, from, problems: unread } = migrate(read.data);
+  if (!data) return { problems: unread, warnings: [] };
+
+  const result = projectSchema.safeParse(data);
+  const problems = [
+    ...(result.success ? [] : problemsOf(result.error.issues, projectSchema, data)),
+    ...referenceProblems(data, referenceIds(library)),
+    ...fitProblems(data, result.success ? partsOf(result.data) : soundParts(data), library),
+  ];
+  const migrated = from === VERSION ? [] : [migratedWarning(from)];
+  if (problems.length || !result.success) return { problems, warnings: migrated };
+  return {
+    project: result.data,
+    problems,
+    warnings: [...migrated, ...warningsOf(result.data, library)],
+  };
+}
+
+function migratedWarning(from: number | undefined): Problem {
+  return {
+    path: 'version',
+    message: 'is an earlier layout; the file was brought to the present one as it was read',
+    value: show(from),
+    allowed: String(VERSION),
+    fix: 'Save it to keep it so. Paths in messages are those of the present layout.',
+  };
+}

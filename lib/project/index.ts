@@ -1,0 +1,30 @@
+export { checkProject, parseProject } from './check.ts';
+export type { ProjectCheck } from './check.ts';
+export type { LibraryStation, ProjectLibrary } from './library.ts';
+export { projectSchema } from './schema.ts';
+export type {
+  Project,
+  ProjectClimate,
+  ProjectGroup,
+  ProjectInput,
+  ProjectOpening,
+  ProjectSettings,
+  ProjectSite,
+  ProjectWall,
+} from './schema.ts';
+export { FORMAT, migrate, VERSION } from './migrate.ts';
+export type { Migration } from './migrate.ts';
+export { serializeProject } from './serialize.ts';
+export {
+  DEFAULT_GLAZING,
+  DEFAULT_STATION,
+  defaultProject,
+  freeId,
+  newOpening,
+  newWall,
+} from './defaults.ts';
+export { defaultRoom } from './defaultRoom.ts';
+export { defaultSources } from './defaultSources.ts';
+export { fieldHint } from './formHint.ts';
+export type { FieldHint } from './fields.ts';
+export { geometryOf, planeOf } from './geometry.ts';
