@@ -1,13 +1,14 @@
+import { insectScreenFactor } from '../blind/index.ts';
 import type { TypicalYear } from '../climate/index.ts';
 import { glassAngular } from '../glazing/index.ts';
 import type { GlassAngular } from '../glazing/index.ts';
 import { compileOpening, diffuseView } from '../opening/index.ts';
-import type { HorizonPoint, OpeningShade } from '../opening/index.ts';
+import type { DiffuseView, HorizonPoint, OpeningShade } from '../opening/index.ts';
 import type { Project } from '../project/index.ts';
 import { buildFacadeYear, buildSkyYear } from '../sky/index.ts';
 import type { FacadeYear, SkyYear } from '../sky/index.ts';
 import { buildSunYear } from '../sun/index.ts';
-import { STEPS_PER_HOUR, buildCalendar } from '../time/index.ts';
+import { STEPS, STEPS_PER_HOUR, buildCalendar } from '../time/index.ts';
 import type { YearCalendar } from '../time/index.ts';
 import { bareGain } from './bareGain.ts';
 import type { BareGain } from './bareGain.ts';
@@ -19,7 +20,6 @@ import { openPlaneView } from './planeView.ts';
 import type { House } from './resolve.ts';
 import { daysInSeason, withScreen, withoutScreen } from './screen.ts';
 import type { ScreenedGain } from './screen.ts';
-import { screenEffect } from './screenEffect.ts';
 import type { HouseOpening } from './types.ts';
 
 /** The stages all openings share. */
@@ -31,6 +31,8 @@ export interface SiteLight {
   year: TypicalYear;
   /** Outdoor wind at the facades, m/s; HOURS values. */
   wind: Stage<Float64Array>;
+  /** 1 at the steps with the sun up; STEPS values. */
+  sunUp: Stage<Uint8Array>;
 }
 
 /** Stages 1 and 2: sun, sky and the light on each facade. */
@@ -67,7 +69,12 @@ export function lightSite(
   const wind = cache.get('wind', [weather, site.windExposure], () =>
     year.wind.map((speed) => speed * site.windExposure),
   );
-  return { calendar, sky, facades, year, wind };
+  const sunUp = cache.get('sun up', [sun.id], () => {
+    const up = new Uint8Array(STEPS);
+    for (const step of sun.value.step) up[step] = 1;
+    return up;
+  });
+  return { calendar, sky, facades, year, wind, sunUp };
 }
 
 /** One opening up to its bare and screened gain. */
@@ -75,6 +82,7 @@ export interface LitOpening {
   opening: HouseOpening;
   facade: Stage<FacadeYear>;
   shade: Stage<OpeningShade>;
+  view: Stage<DiffuseView>;
   light: Stage<GlassLight>;
   glass: Stage<GlassAngular>;
   bare: Stage<BareGain>;
@@ -92,7 +100,9 @@ export function lightOpening(
   const facade = site.facades.get(opening.wall)!;
   const sky = site.sky.value;
   const shade = cache.get('shade', [geometry], () => compileOpening(geometry));
-  const view = cache.get('view', [geometry, plane, horizon], () =>
+  // Without a horizon profile the sky is the same all round, so turning the wall keeps the view.
+  const facing = horizon.length > 0 ? plane.azimuth : 0;
+  const view = cache.get('view', [geometry, plane.tilt, facing, horizon], () =>
     diffuseView(geometry, plane, horizon),
   );
   const light = cache.get('opening', [facade.id, shade.id, view.id], () =>
@@ -110,10 +120,10 @@ export function lightOpening(
       sky,
       light.value,
       bare.value,
-      screenEffect(screen.fabric, screen.share),
+      insectScreenFactor(screen.fabric, screen.share),
       daysInSeason(screen.from, screen.to),
       (hour) => day[hour * STEPS_PER_HOUR],
     );
   });
-  return { opening, facade, shade, light, glass, bare, screened };
+  return { opening, facade, shade, view, light, glass, bare, screened };
 }

@@ -1,6 +1,7 @@
 import type { Blind, FabricBlind } from '../blind/index.ts';
 import type { Glazing } from '../glazing/index.ts';
 import { InputError, showValue } from '../problem/index.ts';
+import { geometryOf, planeOf } from '../project/index.ts';
 import type { Project } from '../project/index.ts';
 import { dayOfYear } from '../time/index.ts';
 import type { BlindInPlace, Controller, HouseOpening, HouseWall, ScreenInPlace } from './types.ts';
@@ -33,7 +34,7 @@ export function resolveHouse(project: Project, library: Library): House {
   const walls = project.walls.map((wall) => ({
     id: wall.id,
     name: wall.name,
-    plane: { azimuth: wall.azimuth % 360, tilt: wall.tilt },
+    plane: planeOf(wall),
   }));
   const wallById = byId(walls);
 
@@ -46,17 +47,7 @@ export function resolveHouse(project: Project, library: Library): House {
       room: opening.room,
       count: opening.count,
       plane: find(wallById, opening.wall, `${at}.wall`).plane,
-      geometry: {
-        width: opening.width,
-        height: opening.height,
-        frame: opening.frame.widths,
-        setBack: opening.setBack,
-        reveal: opening.reveal,
-        revealReflectance: opening.revealReflectance,
-        overhang: opening.overhang,
-        finLeft: opening.finLeft,
-        finRight: opening.finRight,
-      },
+      geometry: geometryOf(opening),
       glazing: find(glazings, opening.glazing, `${at}.glazing`),
       screen: screenOf(opening, blinds, at),
       blind: blindOf(opening, blinds, at),

@@ -1,16 +1,9 @@
+import type { ScreenFactor } from '../blind/index.ts';
 import { DAYS, HOURS } from '../time/index.ts';
 import type { FacadeYear, SkyYear } from '../sky/index.ts';
 import { diffuseInHour } from './diffuse.ts';
 import type { BareGain } from './bareGain.ts';
 import type { GlassLight } from './glassLight.ts';
-
-/** How much of the light a screen over part of the glass lets by. */
-export interface ScreenEffect {
-  /** Factor for direct light, by the cosine of incidence; COS_INTERVALS + 1 values. */
-  direct: Float64Array;
-  /** Factor for diffuse light. */
-  diffuse: number;
-}
 
 /** Light and gain with the screen in its season and the blind raised. */
 export interface ScreenedGain {
@@ -47,7 +40,7 @@ export function withScreen(
   sky: SkyYear,
   light: GlassLight,
   bare: BareGain,
-  effect: ScreenEffect,
+  effect: ScreenFactor,
   season: Uint8Array,
   dayOfHour: (hour: number) => number,
 ): ScreenedGain {
@@ -56,14 +49,14 @@ export function withScreen(
   const diffuseFactor = new Float64Array(HOURS).fill(1);
   const gain = Float64Array.from(bare.gain);
   const sinTilt = Math.sin((facade.tilt * Math.PI) / 180);
-  const last = effect.direct.length - 1;
+  const last = effect.beam.length - 1;
 
   for (let hour = 0; hour < HOURS; hour++) {
     if (!season[dayOfHour(hour)]) continue;
     diffuseFactor[hour] = effect.diffuse;
     let through = 0;
     for (let k = hourStart[hour]; k < hourStart[hour + 1]; k++) {
-      directFactor[k] = effect.direct[Math.round(sz[k] * last)];
+      directFactor[k] = effect.beam[Math.round(sz[k] * last)];
       through += light.direct[k] * directFactor[k] * bare.g[k];
     }
     gain[hour] =

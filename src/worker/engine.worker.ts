@@ -1,0 +1,4 @@
+import { expose } from 'comlink';
+import { EngineHost } from './host.ts';
+
+expose(new EngineHost());
