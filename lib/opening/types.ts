@@ -1,3 +1,5 @@
+export type { HorizonPoint } from '../sky/index.ts';
+
 /**
  * Plane coordinates of an opening, metres: x to the right as seen from outside, y up the plane,
  * z outward along its normal. The origin is the lower left corner of the opening's clear size;
@@ -12,7 +14,10 @@ export interface Sides {
   right: number;
 }
 
-/** A flat shade above the opening, square to the wall, starting at the wall's outer face. */
+/**
+ * A flat shade above the opening, square to the wall, starting at the wall's outer face. On a roof
+ * or a leaning pane it stays square to the glass.
+ */
 export interface Overhang {
   /** Outward from the wall's outer face, m. */
   projection: number;
@@ -105,12 +110,4 @@ export interface DiffuseView {
   bounceSky: number;
   /** The same per unit of ground radiosity. */
   bounceGround: number;
-}
-
-/** Altitude of what stands on the horizon, by azimuth; straight lines between, closed round the dial. */
-export interface HorizonPoint {
-  /** Degrees clockwise from north. */
-  azimuth: number;
-  /** Degrees above the horizontal. */
-  altitude: number;
 }
