@@ -90,5 +90,10 @@ function study(path: string, options: Options): void {
   }
 }
 
+// A reader that stops early (`| head`) is no fault.
+process.stdout.on('error', (error: NodeJS.ErrnoException) => {
+  process.exit(error.code === 'EPIPE' ? EXIT.done : EXIT.fault);
+});
+
 program.action((path: string, options: Options) => runCommand(() => study(path, options)));
 await program.parseAsync();

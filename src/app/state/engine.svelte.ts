@@ -1,0 +1,88 @@
+import { wrap } from 'comlink';
+import type { Remote } from 'comlink';
+import type { Problem } from '../../../lib/problem/index.ts';
+import type { Project } from '../../../lib/project/index.ts';
+import type { HourlyFile, HourlyOf, StudySummary, WeatherSeries } from '../../worker/api.ts';
+import type { EngineHost } from '../../worker/host.ts';
+
+/** A finished run: its summary, and a number by which charts know that series are of this run. */
+export interface Run {
+  id: number;
+  summary: StudySummary;
+  warnings: Problem[];
+  milliseconds: number;
+}
+
+/**
+ * The engine in its worker. Runs never queue up: while one is under way only the latest project
+ * waits, so that the answer keeps up with the hand.
+ */
+export class EngineState {
+  /** The last run that worked; kept on screen while problems are mended. */
+  run = $state.raw<Run>();
+  /** What is wrong with the present project; empty where it could be run. */
+  problems = $state.raw<Problem[]>([]);
+  /** A fault of the program, in its own words. */
+  fault = $state.raw<string>();
+  busy = $state(false);
+
+  readonly #host: Remote<EngineHost>;
+  #waiting: { project: Project; hourly?: HourlyFile } | undefined;
+  #runs = 0;
+  #series = new Map<string, Promise<unknown>>();
+
+  constructor(worker: Worker) {
+    this.#host = wrap<EngineHost>(worker);
+    worker.addEventListener('error', (event) => {
+      this.fault = event.message || 'The engine could not be started.';
+      this.busy = false;
+    });
+  }
+
+  /** Asks for a run of this project; a request still waiting is dropped for it. */
+  request(project: Project, hourly?: HourlyFile): void {
+    this.#waiting = { project, hourly };
+    if (!this.busy) void this.#work();
+  }
+
+  async #work(): Promise<void> {
+    this.busy = true;
+    while (this.#waiting) {
+      const { project, hourly } = this.#waiting;
+      this.#waiting = undefined;
+      try {
+        const reply = await this.#host.run(project, hourly);
+        this.fault = undefined;
+        if (reply.ok) {
+          const { summary, warnings, milliseconds } = reply;
+          this.#series.clear();
+          this.run = { id: ++this.#runs, summary, warnings, milliseconds };
+          this.problems = [];
+        } else this.problems = reply.problems;
+      } catch (error) {
+        this.fault = String(error);
+      }
+    }
+    this.busy = false;
+  }
+
+  /** One hourly series of an opening, W/m2 of glass; asked for once a run. */
+  hourly(opening: string, quantity: HourlyOf): Promise<Float64Array | undefined> {
+    return this.#once(`${opening}|${quantity}`, () => this.#host.hourly(opening, quantity));
+  }
+
+  /** Action number of an opening's blind at each quarter hour. */
+  blindState(opening: string): Promise<Uint8Array | undefined> {
+    return this.#once(`${opening}|state`, () => this.#host.blindState(opening));
+  }
+
+  weather(): Promise<WeatherSeries | undefined> {
+    return this.#once('weather', () => this.#host.weatherSeries());
+  }
+
+  #once<T>(key: string, ask: () => Promise<T>): Promise<T> {
+    let known = this.#series.get(key) as Promise<T> | undefined;
+    if (!known) this.#series.set(key, (known = ask()));
+    return known;
+  }
+}

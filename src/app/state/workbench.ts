@@ -1,0 +1,23 @@
+import { getContext, setContext } from 'svelte';
+import type { EngineState } from './engine.svelte.ts';
+import type { Preferences } from './preferences.svelte.ts';
+import type { ProjectState } from './project.svelte.ts';
+import type { Selection } from './selection.svelte.ts';
+
+/** The stores every panel shares. */
+export interface Workbench {
+  project: ProjectState;
+  engine: EngineState;
+  selection: Selection;
+  preferences: Preferences;
+}
+
+const KEY = Symbol('workbench');
+
+export function provideWorkbench(workbench: Workbench): Workbench {
+  return setContext(KEY, workbench);
+}
+
+export function useWorkbench(): Workbench {
+  return getContext(KEY);
+}
