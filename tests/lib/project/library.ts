@@ -16,10 +16,6 @@ export function shippedLibrary(): ProjectLibrary {
   return {
     glazings: read('glazings.json').glazings,
     blinds: read('blinds.json').blinds,
-    stations: [
-      { id: 'burlington-vt', latitude: 44.467, longitude: -73.15 },
-      { id: 'bellingham-wa', latitude: 48.8, longitude: -122.533 },
-      { id: 'albuquerque-nm', latitude: 35.04, longitude: -106.62 },
-    ],
+    stations: read('climates.json').stations,
   };
 }
