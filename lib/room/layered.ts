@@ -69,7 +69,7 @@ export function layeredNetwork(
 /** Slices of a layer: thick enough to count, thin enough to follow a quarter of an hour. */
 function sliceCount(layer: MassLayer): number {
   const diffusivity = layer.conductivity / (layer.density * layer.specificHeat);
-  return Math.min(8, Math.max(1, Math.ceil(layer.thickness / Math.sqrt(diffusivity * 1200))));
+  return Math.min(8, Math.max(1, Math.ceil(layer.thickness / Math.sqrt(diffusivity * 7200))));
 }
 
 /** Chains the slices behind a surface node, half a slice's capacity at each face; gives the last node. */

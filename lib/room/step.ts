@@ -1,11 +1,9 @@
 import { createAirPath } from './airPath.ts';
 import type { RoomModel } from './compile.ts';
-import type { HourResponse } from './hourly.ts';
 import {
   AIR,
   AIR_HEAT,
   CONSTANT,
-  INPUTS,
   INTERNAL,
   MASS,
   OPAQUE_SUN,
@@ -14,6 +12,7 @@ import {
   SUN,
   TRANSMISSION,
 } from './network.ts';
+import { endOf, inputsPart, perAirWatt, reading } from './reading.ts';
 import type { HeatingOrCooling } from './types.ts';
 
 /** What reaches the room in one hour: means over the hour. */
@@ -86,6 +85,9 @@ export function createRoom(model: RoomModel): SteppingRoom {
   const operative = reading(r, [AIR, model.airWeight], [RADIANT, 1 - model.airWeight]);
   const mass = reading(r, [MASS, 1]);
   const loss = reading(r, [TRANSMISSION, 1]);
+  const airPerWatt = perAirWatt(air);
+  const operativePerWatt = perAirWatt(operative);
+  const massPerWatt = perAirWatt(mass);
   const airByMode = air.memory;
   const operativeByMode = operative.memory;
   const massByMode = mass.memory;
@@ -115,9 +117,9 @@ export function createRoom(model: RoomModel): SteppingRoom {
   function step(hour: number, input: RoomInput): RoomStep {
     const { sun, outdoor, opaqueSun } = input;
     const internal = people[hour] + appliances[hour];
-    let freeAir = steady(air, sun, internal, outdoor, opaqueSun);
-    let free = steady(operative, sun, internal, outdoor, opaqueSun);
-    let freeMass = steady(mass, sun, internal, outdoor, opaqueSun);
+    let freeAir = inputsPart(air, sun, internal, outdoor, opaqueSun);
+    let free = inputsPart(operative, sun, internal, outdoor, opaqueSun);
+    let freeMass = inputsPart(mass, sun, internal, outdoor, opaqueSun);
     for (let k = 0; k < n; k++) {
       const xk = x[k];
       freeAir += airByMode[k] * xk;
@@ -126,10 +128,10 @@ export function createRoom(model: RoomModel): SteppingRoom {
     }
 
     // Air from outside gives H (outdoor - air) with air = freeAir + perWatt x heat: solved for heat.
-    const conductance = path.solve(hour, freeAir, air.airHeat, input);
-    const damped = 1 + air.airHeat * conductance;
+    const conductance = path.solve(hour, freeAir, airPerWatt, input);
+    const damped = 1 + airPerWatt * conductance;
     const fromOutside = (conductance * (outdoor - freeAir)) / damped;
-    const power = needed(free + operative.airHeat * fromOutside, operative.airHeat / damped);
+    const power = needed(free + operativePerWatt * fromOutside, operativePerWatt / damped);
     const toAir = fromOutside + power / damped;
 
     for (let k = 0; k < n; k++) {
@@ -149,9 +151,9 @@ export function createRoom(model: RoomModel): SteppingRoom {
     last.outdoor = outdoor;
     last.opaqueSun = opaqueSun;
     last.toAir = toAir;
-    out.air = freeAir + air.airHeat * toAir;
-    out.operative = free + operative.airHeat * toAir;
-    out.mass = freeMass + mass.airHeat * toAir;
+    out.air = freeAir + airPerWatt * toAir;
+    out.operative = free + operativePerWatt * toAir;
+    out.mass = freeMass + massPerWatt * toAir;
     out.heating = power > 0 ? power : 0;
     out.cooling = power < 0 ? -power : 0;
     out.airing = path.flow();
@@ -172,7 +174,8 @@ export function createRoom(model: RoomModel): SteppingRoom {
 
   function balance(target: HeatBalance): HeatBalance {
     const { sun, internal, outdoor, opaqueSun, toAir } = last;
-    let transmission = steady(loss, sun, internal, outdoor, opaqueSun) + loss.airHeat * toAir;
+    let transmission =
+      inputsPart(loss, sun, internal, outdoor, opaqueSun) + perAirWatt(loss) * toAir;
     let storage = 0;
     for (let k = 0; k < n; k++) {
       transmission += loss.memory[k] * before[k];
@@ -206,59 +209,6 @@ export function createRoom(model: RoomModel): SteppingRoom {
     step,
     balance,
   };
-}
-
-/** One output: its hourly mean is memory x (modes as the hour begins) + its part of each input. */
-interface Reading {
-  memory: Float64Array;
-  /** Per watt given to the air all hour. */
-  airHeat: number;
-  sun: number;
-  internal: number;
-  outdoor: number;
-  opaqueSun: number;
-  constant: number;
-}
-
-/** Outputs added up with their weights. */
-function reading(r: HourResponse, ...parts: [output: number, weight: number][]): Reading {
-  const n = r.count;
-  const read = new Float64Array(n);
-  for (const [o, weight] of parts) {
-    for (let k = 0; k < n; k++) read[k] += weight * r.read[o * n + k];
-  }
-  const share = (input: number) => {
-    let sum = parts.reduce((s, [o, weight]) => s + weight * r.feed[o * INPUTS + input], 0);
-    for (let k = 0; k < n; k++) sum += read[k] * r.meanGain[k] * r.drive[k * INPUTS + input];
-    return sum;
-  };
-  return {
-    memory: read.map((c, k) => c * r.meanKeep[k]),
-    airHeat: share(AIR_HEAT),
-    sun: share(SUN),
-    internal: share(INTERNAL),
-    outdoor: share(OUTDOOR),
-    opaqueSun: share(OPAQUE_SUN),
-    constant: share(CONSTANT),
-  };
-}
-
-/** What the inputs of an hour add to an output, heat to the air left out. */
-function steady(
-  o: Reading,
-  sun: number,
-  internal: number,
-  outdoor: number,
-  opaqueSun: number,
-): number {
-  return (
-    o.sun * sun + o.internal * internal + o.outdoor * outdoor + o.opaqueSun * opaqueSun + o.constant
-  );
-}
-
-/** What one unit of an input all hour adds to each mode by the hour's end. */
-function endOf(r: HourResponse, input: number): Float64Array {
-  return r.endGain.map((gain, k) => gain * r.drive[k * INPUTS + input]);
 }
 
 function limits(device: HeatingOrCooling | undefined, never: number) {

@@ -112,7 +112,9 @@ export function runFdRoom(room: FdRoom, weather: FdWeather, first: number, last:
       if (room.airing) {
         const a = room.airing;
         const d = air - outdoor;
-        open = a.allowed(hour) && (open ? air > a.closeBelow && d > 0 : air >= a.openAbove && d >= a.margin);
+        open =
+          a.allowed(hour) &&
+          (open ? air > a.closeBelow && d > 0 : air >= a.openAbove && d >= a.margin);
         if (open) {
           airing =
             (a.area / 2) *
@@ -156,7 +158,10 @@ class Wall {
   private readonly link: Float64Array;
   /** From the inner face to the first cell's middle. */
   private readonly toFace: number;
-  private readonly pivot: Float64Array;
+  /** Of Thomas' elimination: one over the pivots, and link over pivot. */
+  private readonly inverse: Float64Array;
+  private readonly passed: Float64Array;
+  private readonly inner: number;
   private readonly scratch: Float64Array;
 
   constructor(spec: FdWall) {
@@ -178,37 +183,38 @@ class Wall {
     const end = cells[n - 1].half + (spec.boundary === 'outdoor' ? OUTSIDE_RESISTANCE : 0);
     this.link[n - 1] = spec.boundary === 'adiabatic' ? 0 : 1 / end;
     this.toFace = 1 / cells[0].half;
-    this.pivot = new Float64Array(n);
+    this.inverse = new Float64Array(n);
+    this.passed = new Float64Array(n);
     this.scratch = new Float64Array(n);
     // The face has no mass: convection in series with the half cell.
-    const inner = this.inner();
+    this.inner = (spec.convection * this.toFace) / (spec.convection + this.toFace);
     for (let i = 0; i < n; i++) {
-      const before = i > 0 ? this.link[i - 1] : inner;
-      const diagonal = this.capacity[i] + before + this.link[i];
-      this.pivot[i] = i > 0 ? diagonal - this.link[i - 1] ** 2 / this.pivot[i - 1] : diagonal;
+      const before = i > 0 ? this.link[i - 1] : this.inner;
+      let pivot = this.capacity[i] + before + this.link[i];
+      if (i > 0) pivot -= this.link[i - 1] * this.passed[i - 1];
+      this.inverse[i] = 1 / pivot;
+      this.passed[i] = this.link[i] / pivot;
     }
-  }
-
-  private inner(): number {
-    return (this.spec.convection * this.toFace) / (this.spec.convection + this.toFace);
   }
 
   /** One minute with steady air temperature and radiant gain (W/m2) at the face. */
   step(air: number, radiantGain: number, outdoor: number): void {
-    const { T, capacity, link, pivot, scratch, spec } = this;
+    const { T, capacity, link, inverse, passed, scratch, spec } = this;
     const n = T.length;
     const h = spec.convection;
     const boundary = spec.boundary === 'outdoor' ? outdoor : (spec.temperature ?? 0);
-    const driven = (h * air + radiantGain) / h;
-    for (let i = 0; i < n; i++) {
-      let right = capacity[i] * T[i];
-      if (i === 0) right += this.inner() * driven;
-      else right += (link[i - 1] / pivot[i - 1]) * scratch[i - 1];
-      if (i === n - 1) right += link[i] * boundary;
+    let carried = this.inner * (air + radiantGain / h);
+    for (let i = 0; i < n - 1; i++) {
+      const right = capacity[i] * T[i] + carried;
       scratch[i] = right;
+      carried = passed[i] * right;
     }
-    T[n - 1] = scratch[n - 1] / pivot[n - 1];
-    for (let i = n - 2; i >= 0; i--) T[i] = (scratch[i] + link[i] * T[i + 1]) / pivot[i];
+    let next = (capacity[n - 1] * T[n - 1] + carried + link[n - 1] * boundary) * inverse[n - 1];
+    T[n - 1] = next;
+    for (let i = n - 2; i >= 0; i--) {
+      next = scratch[i] * inverse[i] + passed[i] * next;
+      T[i] = next;
+    }
     this.face = (h * air + radiantGain + this.toFace * T[0]) / (h + this.toFace);
   }
 }

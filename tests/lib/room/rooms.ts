@@ -1,5 +1,5 @@
 import type { MassLayer, OpaquePart, Room, RoomOpening } from '../../../lib/room/types.ts';
-import type { FdLayer, FdRoom, FdWall } from './finiteDifferenceRoom.ts';
+import type { FdRoom, FdWall } from './finiteDifferenceRoom.ts';
 
 // Materials with the design values of EN ISO 10456:2007, table 3.
 const board = { conductivity: 0.25, density: 900, specificHeat: 1000 };
@@ -14,10 +14,10 @@ const insulation = { conductivity: 0.036, density: 40, specificHeat: 1030 };
 interface TestWall {
   name: string;
   area: number;
-  /** What a user gives: layers up to the insulation, or to the middle of a partition. */
-  inner: MassLayer[];
-  /** What only the finite-difference room knows: insulation and outer leaf. */
-  outer: FdLayer[];
+  /** From the room outwards; to the middle of a partition. */
+  layers: MassLayer[];
+  /** How many of them the user gives; all where absent. */
+  given?: number;
   inside?: boolean;
 }
 
@@ -28,69 +28,75 @@ const layer = (material: Omit<MassLayer, 'thickness'>, thickness: number): MassL
 
 const FLOOR = 38;
 
-/** A light and a heavy build-up of one studio of 38 m2, 7.6 x 5 m, 2.6 m high, and one between. */
+const timberWall: TestWall = {
+  name: 'walls',
+  area: 50,
+  layers: [
+    layer(board, 0.0125),
+    layer(insulation, 0.06),
+    layer(osb, 0.015),
+    layer(insulation, 0.24),
+    layer(wood, 0.02),
+  ],
+};
+const timberRoof: TestWall = {
+  name: 'roof',
+  area: FLOOR,
+  layers: [layer(board, 0.0125), layer(insulation, 0.36), layer(osb, 0.022)],
+};
+const stud: TestWall = {
+  name: 'partitions',
+  area: 36,
+  layers: [layer(board, 0.025), layer(insulation, 0.03)],
+  inside: true,
+};
+
+/** Three build-ups of one studio of 38 m2: 7.6 x 5 m, 2.6 m high. */
 export const buildUps: Record<'light' | 'medium' | 'heavy', TestWall[]> = {
   light: [
-    {
-      name: 'walls',
-      area: 50,
-      inner: [layer(board, 0.0125)],
-      outer: [layer(insulation, 0.06), layer(osb, 0.015), layer(insulation, 0.24), layer(wood, 0.02)],
-    },
-    {
-      name: 'roof',
-      area: FLOOR,
-      inner: [layer(board, 0.0125)],
-      outer: [layer(insulation, 0.36), layer(osb, 0.022)],
-    },
+    timberWall,
+    timberRoof,
     {
       name: 'floor',
       area: FLOOR,
-      inner: [layer(wood, 0.022)],
-      outer: [layer(insulation, 0.3), layer(osb, 0.018)],
+      layers: [layer(wood, 0.022), layer(insulation, 0.3), layer(osb, 0.018)],
     },
-    { name: 'partitions', area: 36, inner: [layer(board, 0.025)], outer: [], inside: true },
+    stud,
   ],
   medium: [
-    {
-      name: 'walls',
-      area: 50,
-      inner: [layer(board, 0.0125)],
-      outer: [layer(insulation, 0.06), layer(osb, 0.015), layer(insulation, 0.24), layer(wood, 0.02)],
-    },
-    {
-      name: 'roof',
-      area: FLOOR,
-      inner: [layer(board, 0.0125)],
-      outer: [layer(insulation, 0.36), layer(osb, 0.022)],
-    },
-    { name: 'floor', area: FLOOR, inner: [layer(screed, 0.08)], outer: [layer(insulation, 0.3)] },
-    { name: 'partitions', area: 36, inner: [layer(board, 0.025)], outer: [], inside: true },
+    timberWall,
+    timberRoof,
+    { name: 'floor', area: FLOOR, layers: [layer(screed, 0.08), layer(insulation, 0.3)], given: 1 },
+    stud,
   ],
   heavy: [
     {
       name: 'walls',
       area: 50,
-      inner: [layer(plaster, 0.015), layer(brick, 0.175)],
-      outer: [layer(insulation, 0.28), layer(plaster, 0.01)],
+      layers: [
+        layer(plaster, 0.015),
+        layer(brick, 0.175),
+        layer(insulation, 0.28),
+        layer(plaster, 0.01),
+      ],
+      given: 2,
     },
     {
       name: 'roof',
       area: FLOOR,
-      inner: [layer(concrete, 0.18)],
-      outer: [layer(insulation, 0.34)],
+      layers: [layer(concrete, 0.18), layer(insulation, 0.34)],
+      given: 1,
     },
     {
       name: 'floor',
       area: FLOOR,
-      inner: [layer(screed, 0.06), layer(concrete, 0.16)],
-      outer: [layer(insulation, 0.28)],
+      layers: [layer(screed, 0.06), layer(concrete, 0.16), layer(insulation, 0.28)],
+      given: 2,
     },
     {
       name: 'partitions',
       area: 36,
-      inner: [layer(plaster, 0.015), layer(brick, 0.0575)],
-      outer: [],
+      layers: [layer(plaster, 0.015), layer(brick, 0.0575)],
       inside: true,
     },
   ],
@@ -98,10 +104,7 @@ export const buildUps: Record<'light' | 'medium' | 'heavy', TestWall[]> = {
 
 /** The U-value a user would read off for a build-up: ISO 6946 with 0.13 and 0.04 m2K/W. */
 export function uValue(wall: TestWall): number {
-  const resistance = [...wall.inner, ...wall.outer].reduce(
-    (sum, l) => sum + l.thickness / l.conductivity,
-    0,
-  );
+  const resistance = wall.layers.reduce((sum, l) => sum + l.thickness / l.conductivity, 0);
   return 1 / (0.13 + resistance + 0.04);
 }
 
@@ -137,7 +140,7 @@ export function studio(kind: keyof typeof buildUps): Room {
       surfaces: walls.map((w) => ({
         name: w.name,
         area: w.area,
-        layers: w.inner,
+        layers: w.layers.slice(0, w.given),
         ...(w.inside ? {} : { part: w.name }),
       })),
     },
@@ -156,14 +159,12 @@ export function studio(kind: keyof typeof buildUps): Room {
 /** The same studio for the finite-difference model. */
 export function fdStudio(kind: keyof typeof buildUps): FdRoom {
   return {
-    walls: buildUps[kind].map(
-      (w): FdWall => ({
-        area: w.area,
-        layers: [...w.inner, ...w.outer],
-        boundary: w.inside ? 'adiabatic' : 'outdoor',
-        convection: 2.5,
-      }),
-    ),
+    walls: buildUps[kind].map((w): FdWall => ({
+      area: w.area,
+      layers: w.layers,
+      boundary: w.inside ? 'adiabatic' : 'outdoor',
+      convection: 2.5,
+    })),
     windows: { area: windowArea, U: windowU, convection: 2.5 },
     floorArea: FLOOR,
     airCapacity: 10_000 * FLOOR,
