@@ -1,0 +1,4 @@
+export { buildTypicalYear } from './buildTypicalYear.ts';
+export type { BuildOptions, BuildPlace } from './buildTypicalYear.ts';
+export { normalsProblems } from './normals.ts';
+export type { BeamNormals } from './normals.ts';
