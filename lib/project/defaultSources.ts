@@ -78,6 +78,10 @@ export const defaultSources: Readonly<Record<string, string>> = {
   'rooms[].airing':
     'Sashes tilted when it is over 24 C inside and cooler outside, shut while away (assumed).',
   'settings.skyModel': 'Perez et al. (1990), the better of the two on most sites.',
+  'settings.criterion':
+    'Share of the year over a temperature, the usual one in very low energy housing (common practice).',
+  'settings.adaptiveCategory': 'II, normal expectations: EN 16798-1:2019, table 4 (from memory).',
+  'settings.dinRegion': 'B, the middle one of the three summer regions of DIN 4108-2:2013.',
   'settings.overheatingLimit': '25 C, the usual limit for very low energy housing (from memory).',
   'settings.overheatingShare':
     '10 % of the year, the usual limit for very low energy housing (from memory).',

@@ -160,6 +160,13 @@ export function defaultProject(): Project {
     schedules: [],
     groups: [],
     rooms: [room],
-    settings: { skyModel: 'perez', overheatingLimit: 25, overheatingShare: 0.1 },
+    settings: {
+      skyModel: 'perez',
+      criterion: 'shareAbove',
+      overheatingLimit: 25,
+      overheatingShare: 0.1,
+      adaptiveCategory: 'II',
+      dinRegion: 'B',
+    },
   };
 }

@@ -14,8 +14,10 @@ export const groupSchema = z.strictObject({
   lead: idText('Take "any", or the id of the opening whose sensor counts.'),
 });
 
+/** Which sky model and which overheating criterion count; the figures belong to the criteria. */
 const settingsSchema = z.strictObject({
   skyModel: z.enum(['perez', 'hay-davies']).default('perez'),
+  criterion: z.enum(['shareAbove', 'adaptive', 'bedroomNights', 'din4108']).default('shareAbove'),
   overheatingLimit: quantity(
     18,
     40,
@@ -28,6 +30,8 @@ const settingsSchema = z.strictObject({
     '',
     'Share of the hours that may be over the limit: 0.1 the usual most, 0.05 good practice.',
   ).default(0.1),
+  adaptiveCategory: z.enum(['I', 'II', 'III']).default('II'),
+  dinRegion: z.enum(['A', 'B', 'C']).default('B'),
 });
 
 /** The project file, version 1. All figures are SI; `units` only says how they are shown. */
