@@ -83,7 +83,7 @@ export function checkNight(ghi: Float64Array, sun: SunYear): Check {
     message: 'there is sun in the file while it is below the horizon',
     value: `${percent(night / total)} of the year's`,
     allowed: `up to ${percent(NIGHT_SHARE)}`,
-    fix: 'Look whether this is the right column, and whether latitude, longitude and time zone are those of the file.',
+    fix: 'Look whether this is the right column, and at the sign of the latitude, the longitude and the time zone.',
   });
 }
 

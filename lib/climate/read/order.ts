@@ -111,15 +111,17 @@ function checkSteps(starts: Float64Array, slots: Float64Array, lines: Uint32Arra
 function refuseStep(slots: Float64Array, lines: Uint32Array, before: number, now: number): void {
   const ahead = (slots[now] - slots[before] + HOURS) % HOURS;
   if (ahead >= 1 && ahead <= MOST_ABSENT_ROWS + 1) return;
-  if (ahead === 0) {
+  const twin = slots.indexOf(slots[now]);
+  if (twin < now) {
     const clock = 'Remove one; if the clock changes to summer time, export in standard time.';
-    throw stepProblem(lines, now, `has the same hour as line ${lines[before]}`, clock);
+    throw stepProblem(lines, now, `has the same hour as line ${lines[twin]}`, clock);
   }
-  if (ahead > HOURS / 2) {
+  const next = slots.indexOf((slots[before] + 1) % HOURS);
+  if (next >= 0) {
     throw stepProblem(
       lines,
       now,
-      `goes back in time after line ${lines[before]}`,
+      `is not the hour after line ${lines[before]}, which stands in line ${lines[next]}`,
       'Sort the rows from January to December; the clock must keep standard time all year.',
     );
   }
