@@ -1,4 +1,5 @@
 import { validateBlind, type Blind } from '../blind/index.ts';
+import { normalsProblems } from '../climate/index.ts';
 import { validateGlazing } from '../glazing/index.ts';
 import { validateOpening } from '../opening/index.ts';
 import type { Problem } from '../problem/index.ts';
@@ -7,7 +8,7 @@ import { show } from './issues.ts';
 import type { ProjectLibrary } from './library.ts';
 import type { Part, SoundParts } from './parts.ts';
 import type { ProjectOpening, ProjectWall } from './schema.ts';
-import { pathText } from './walk.ts';
+import { pathText, valueAt } from './walk.ts';
 
 /** Least open share of a mesh that still lets air through. */
 const LEAST_MESH = 0.05;
@@ -181,32 +182,12 @@ function airingFit(root: unknown, parts: SoundParts): Problem[] {
   });
 }
 
-/** Daily minimum, mean and maximum in order; diffuse no more than global. */
+/** Monthly values against each other and against the sun at the site. */
 function normalsFit(root: unknown, { climate }: SoundParts): Problem[] {
   if (climate?.kind !== 'monthly') return [];
-  const { normals } = climate;
-  const above = (
-    low: keyof typeof normals,
-    high: keyof typeof normals,
-    what: string,
-    unit: string,
-  ): Problem[] =>
-    (normals[low] ?? []).flatMap((value, month) => {
-      const limit = normals[high]?.[month];
-      if (limit === undefined || value <= limit) return [];
-      return [
-        {
-          path: pathText(root, ['climate', 'normals', low, month]),
-          message: `is more than the ${what} of the same month`,
-          value: show(value),
-          allowed: `at most ${limit} ${unit}`,
-          fix: 'Compare the two rows of the climate summary month by month.',
-        },
-      ];
-    });
-  return [
-    ...above('dryBulbDailyMin', 'dryBulbMean', 'mean temperature', 'C'),
-    ...above('dryBulbMean', 'dryBulbDailyMax', 'mean daily maximum', 'C'),
-    ...above('dhiKWhPerM2Day', 'ghiKWhPerM2Day', 'global irradiation', 'kWh/m2 a day'),
-  ];
+  const latitude = valueAt(root, ['site', 'latitude']);
+  const known = typeof latitude === 'number' && Math.abs(latitude) <= 90 ? latitude : undefined;
+  return normalsProblems(climate.normals, known).map((p) =>
+    placed(p, (field) => `climate.normals.${field}`),
+  );
 }

@@ -51,6 +51,7 @@ const normals = z.strictObject({
   dryBulbDailyMax: twelve(-80, 60, 'C', MONTHLY),
   wind: twelve(0, 30, 'm/s', MONTHLY).optional(),
   dhiKWhPerM2Day: twelve(0, 10, 'kWh/m2 a day', MONTHLY).optional(),
+  dniKWhPerM2Day: twelve(0, 16, 'kWh/m2 a day', MONTHLY).optional(),
   dailyMeanTempStd: twelve(0, 20, 'K', MONTHLY).optional(),
   dailyClearnessStd: twelve(0, 0.5, '', MONTHLY).optional(),
 });

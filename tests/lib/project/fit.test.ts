@@ -88,7 +88,7 @@ describe('things that do not fit', () => {
         normals.dryBulbDailyMin[6] = 12;
         p.climate = { kind: 'monthly', normals, seed: 1, note: '' };
       },
-      /climate\.normals\.dryBulbDailyMin\[6\]/,
+      /climate\.normals\.dryBulbMean\[6\]/,
     ],
     ['an opening called any', (p) => void (p.openings[0].id = 'any'), /openings\[0\] ".*"\.id/],
   ];

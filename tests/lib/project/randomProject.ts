@@ -148,6 +148,7 @@ const opening = (i: number, walls: number) =>
     },
   );
 
+// So little sun that it may come in a polar night.
 const climate = fc.oneof(
   fc.record({
     kind: fc.constant('station' as const),
@@ -158,8 +159,8 @@ const climate = fc.oneof(
   fc
     .record({
       mean: list(figure(-30, 30), 12),
-      swing: list(figure(0, 15), 12),
-      sun: list(figure(0, 9), 12),
+      swing: list(figure(0.1, 15), 12),
+      sun: list(figure(0, 0.02), 12),
     })
     .map(({ mean, swing, sun }) => ({
       kind: 'monthly' as const,
