@@ -1,5 +1,5 @@
 import { compileSchedule, runSchedule } from '../schedule/index.ts';
-import type { CompiledSchedule, RunCounts } from '../schedule/index.ts';
+import type { CompiledSchedule, RunCounts, RunOptions, Sensors } from '../schedule/index.ts';
 import { STEPS, STEPS_PER_HOUR } from '../time/index.ts';
 import type { Stage, StageCache } from './cache.ts';
 import { sensorsOf } from './controllers.ts';
@@ -9,84 +9,118 @@ import { blindPose, settingOf, shareOf } from './poses.ts';
 import type { House } from './resolve.ts';
 import type { BlindYear } from './results.ts';
 import { profileIndex, shadedHourGain, shadedYear } from './shadedGain.ts';
-import type { BlindPose } from './shadedGain.ts';
-import type { BlindInPlace, Controller } from './types.ts';
+import type { BlindPose, HourGain } from './shadedGain.ts';
+import type { Controller } from './types.ts';
+
+/** A controller ready to run. */
+export interface ReadyController {
+  controller: Controller;
+  schedule: Stage<CompiledSchedule>;
+  sensors: Stage<Sensors>;
+  options: RunOptions;
+}
+
+/** An opening ready to turn its blind's positions into gain. */
+export interface ReadyOpening extends LitOpening {
+  /** The controller of its blind; absent where it has none. */
+  ready?: ReadyController;
+  hourGain: Stage<HourGain>;
+}
 
 /** One opening with its blind moved through the year. */
-export interface MovedOpening extends LitOpening {
+export interface MovedOpening extends ReadyOpening {
   /** Gain with shading, hourly mean W/m2 of glass; HOURS values. */
   gain: Stage<Float64Array>;
-  blind?: BlindYear;
+  blind?: Stage<BlindYear>;
 }
 
-/** A controller's year: its schedule ready to run and the blinds' positions. */
-interface ControllerYear {
-  schedule: Stage<CompiledSchedule>;
-  year: Stage<BlindYear>;
-}
-
-/** Stage 5: blinds moved by their schedules, and the gain that is left. */
-export function moveBlinds(
+/** Compiles every schedule and gathers its sensors; by controller id. */
+export function readyControllers(
   cache: StageCache,
   site: SiteLight,
   house: House,
   lit: readonly LitOpening[],
-): MovedOpening[] {
-  const byId = new Map(lit.map((l) => [l.opening.id, l]));
-  const controllers = new Map(
-    house.controllers.map((c) => [c.id, controllerYear(cache, site, c, byId)]),
+): Map<string, ReadyController> {
+  const openings = new Map(lit.map((l) => [l.opening.id, l]));
+  const { calendar, year, wind } = site;
+  return new Map(
+    house.controllers.map((controller): [string, ReadyController] => {
+      const schedule = cache.get('schedule', [controller.schedule, calendar.id], () =>
+        compileSchedule(controller.schedule, calendar.value),
+      );
+      const members = controller.members.map((id) => openings.get(id)!);
+      const led = members.filter((m) => m.opening.id === controller.lead);
+      const facades = [...new Set((led.length ? led : members).map((m) => m.facade))];
+      const ids = facades.map((f) => f.id);
+      const sensors = cache.get('sensors', [ids, cache.idOf(year), wind.id], (): Sensors => {
+        const { sunny, irradiance } = sensorsOf(facades.map((f) => f.value));
+        const { dryBulb: outdoor } = year;
+        return { sunOnFacade: sunny, facadeIrradiance: irradiance, outdoor, wind: wind.value };
+      });
+      const limits = members.flatMap((m) => m.opening.blind?.windLimit ?? []);
+      const windLimit = limits.length ? Math.min(...limits) : undefined;
+      return [controller.id, { controller, schedule, sensors, options: { windLimit } }];
+    }),
   );
-  return lit.map((opening): MovedOpening => {
-    const use = opening.opening.blind;
-    if (!use) return { ...opening, gain: screenedGain(cache, opening) };
-    const { schedule, year } = controllers.get(use.controller)!;
-    const gain = shadedGain(cache, site, opening, use, schedule.value, year);
-    return { ...opening, gain, blind: year.value };
-  });
 }
 
-function screenedGain(cache: StageCache, lit: LitOpening): Stage<Float64Array> {
-  return cache.get('blind', [lit.screened.id], () => lit.screened.value.gain);
-}
-
-function controllerYear(
+/** Gives every opening the optics of all positions its schedule may ask for. */
+export function readyOpening(
   cache: StageCache,
   site: SiteLight,
-  controller: Controller,
-  openings: ReadonlyMap<string, LitOpening>,
-): ControllerYear {
-  const { calendar, year, wind } = site;
-  const schedule = cache.get('schedule', [controller.schedule, calendar.id], () =>
-    compileSchedule(controller.schedule, calendar.value),
-  );
-  const members = controller.members.map((id) => openings.get(id)!);
-  const led = members.filter((m) => controller.lead === 'any' || m.opening.id === controller.lead);
-  const facades = [...new Set((led.length ? led : members).map((m) => m.facade))];
-  const limits = members.flatMap((m) => m.opening.blind?.windLimit ?? []);
-  const windLimit = limits.length ? Math.min(...limits) : undefined;
-  const facadeIds = facades.map((f) => f.id);
-
-  const moved = cache.get('moves', [schedule.id, facadeIds, wind.id, windLimit], () => {
-    const sensors = sensorsOf(facades.map((f) => f.value));
-    const state = new Uint8Array(STEPS);
-    const counts = runSchedule(
-      schedule.value,
-      {
-        sunOnFacade: sensors.sunny,
-        facadeIrradiance: sensors.irradiance,
-        outdoor: year.dryBulb,
-        wind: wind.value,
-      },
-      { windLimit },
-      state,
+  lit: LitOpening,
+  controllers: ReadonlyMap<string, ReadyController>,
+): ReadyOpening {
+  const { facade, shade, view, light, glass, bare, screened } = lit;
+  const use = lit.opening.blind;
+  const ready = use && controllers.get(use.controller);
+  const poses = (ready?.schedule.value.actions ?? []).map((action) => {
+    const setting = settingOf(action, use!);
+    if (!setting) return undefined;
+    const pose = cache.get('pose', [use!.blind, setting, glass.id, view.id], () =>
+      blindPose(use!.blind, setting, glass.value, view.value),
     );
+    const share = shareOf(action);
+    const top =
+      share < 1
+        ? cache.get('top', [facade.id, shade.id, share], () =>
+            topLight(facade.value, shade.value, share),
+          )
+        : undefined;
+    return { key: [pose.id, share, top?.id], pose: { ...pose.value, share, top: top?.value } };
+  });
+  const profile = cache.get('profile', [facade.id], () => profileIndex(facade.value));
+  const keys = poses.map((p) => p?.key);
+  const hourGain = cache.get('poses', [screened.id, light.id, keys], () =>
+    shadedHourGain({
+      facade: facade.value,
+      sky: site.sky.value,
+      light: light.value,
+      bare: bare.value,
+      screened: screened.value,
+      profile: profile.value,
+      poses: poses.map((p): BlindPose | undefined => p?.pose),
+    }),
+  );
+  return { ...lit, ready, hourGain };
+}
+
+/** Moves the blinds of one controller by its schedule alone. */
+export function moveAlone(
+  cache: StageCache,
+  site: SiteLight,
+  { controller, schedule, sensors, options }: ReadyController,
+): Stage<BlindYear> {
+  const inputs = [schedule.id, sensors.id, options, controller.id, site.sunUp.id];
+  return cache.get('moves', inputs, () => {
+    const state = new Uint8Array(STEPS);
+    const counts = runSchedule(schedule.value, sensors.value, options, state);
     return blindYear(controller.id, schedule.value, state, counts, site.sunUp.value);
   });
-  return { schedule, year: moved };
 }
 
 /** What the positions of a year come to. */
-function blindYear(
+export function blindYear(
   controller: string,
   schedule: CompiledSchedule,
   state: Uint8Array,
@@ -111,42 +145,17 @@ function blindYear(
   };
 }
 
-function shadedGain(
+/** The gain that is left at one opening with its blind where the year's positions have it. */
+export function gainOf(
   cache: StageCache,
-  site: SiteLight,
-  lit: LitOpening,
-  use: BlindInPlace,
-  schedule: CompiledSchedule,
-  year: Stage<BlindYear>,
-): Stage<Float64Array> {
-  const { facade, shade, view, light, glass, bare, screened } = lit;
-  const profile = cache.get('profile', [facade.id], () => profileIndex(facade.value));
-  const poses = schedule.actions.map((action) => {
-    const setting = settingOf(action, use);
-    if (!setting) return undefined;
-    const pose = cache.get('pose', [use.blind, setting, glass.id, view.id], () =>
-      blindPose(use.blind, setting, glass.value, view.value),
-    );
-    const share = shareOf(action);
-    const top =
-      share < 1
-        ? cache.get('top', [facade.id, shade.id, share], () =>
-            topLight(facade.value, shade.value, share),
-          )
-        : undefined;
-    return { key: [pose.id, share, top?.id], pose: { ...pose.value, share, top: top?.value } };
-  });
-  const keys = poses.map((p) => p?.key);
-  return cache.get('blind', [screened.id, light.id, year.id, keys], () => {
-    const hourGain = shadedHourGain({
-      facade: facade.value,
-      sky: site.sky.value,
-      light: light.value,
-      bare: bare.value,
-      screened: screened.value,
-      profile: profile.value,
-      poses: poses.map((p): BlindPose | undefined => p?.pose),
-    });
-    return shadedYear(hourGain, year.value.state);
-  });
+  opening: ReadyOpening,
+  blind: Stage<BlindYear> | undefined,
+): MovedOpening {
+  const { screened, hourGain } = opening;
+  const gain = blind
+    ? cache.get('blind', [hourGain.id, blind.id], () =>
+        shadedYear(hourGain.value, blind.value.state),
+      )
+    : cache.get('blind', [screened.id], () => screened.value.gain);
+  return { ...opening, gain, blind };
 }

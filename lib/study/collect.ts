@@ -1,4 +1,6 @@
 import type { TypicalYear } from '../climate/index.ts';
+import type { Project } from '../project/index.ts';
+import type { Room } from '../room/index.ts';
 import { HOURS } from '../time/index.ts';
 import type { YearCalendar } from '../time/index.ts';
 import type { MovedOpening } from './blindStages.ts';
@@ -6,12 +8,23 @@ import type { Stage, StageCache } from './cache.ts';
 import type { SiteLight } from './lightStages.ts';
 import type { StudyPlace } from './place.ts';
 import type { House } from './resolve.ts';
-import type { FacadeResult, GainSums, HourlyGains, OpeningResult, StudyResult } from './results.ts';
+
+import type {
+  FacadeResult,
+  GainSums,
+  HourlyGains,
+  OpeningResult,
+  RoomResult,
+  StudyResult,
+} from './results.ts';
+import { roomOutcome } from './roomOutcome.ts';
+import type { RoomRun, RoomRuns } from './roomStages.ts';
 import { addSums, findPeak, sumEnergy } from './summary.ts';
 import type { EnergySums, Peak } from './summary.ts';
 
 /** What the sums need to know besides the openings. */
 export interface StudyContext {
+  project: Project;
   place: StudyPlace;
   house: House;
   site: SiteLight;
@@ -23,8 +36,9 @@ export function collect(
   cache: StageCache,
   context: StudyContext,
   moved: readonly MovedOpening[],
+  runs: readonly RoomRuns[],
 ): StudyResult {
-  const { place, house, site, year } = context;
+  const { project, place, house, site, year } = context;
   const openings = moved.map((opening) => openingResult(cache, site, opening, place.latitude));
   const facades = house.walls.flatMap((wall): FacadeResult[] => {
     const members = openings.filter((o) => o.wall === wall.id);
@@ -49,6 +63,7 @@ export function collect(
     weather: year.source,
     openings,
     facades,
+    rooms: house.rooms.map((room, i) => roomResult(cache, project, room, house, runs[i])),
     total: addGains(openings.map((o) => o.sums)),
     warnings: [...(place.warning ? [place.warning] : []), ...year.messages],
   };
@@ -99,7 +114,27 @@ function openingResult(
     peakWithout: without.peak,
     peakWith: withShading.peak,
     hourly,
-    blind,
+    blind: blind?.value,
+  };
+}
+
+function roomResult(
+  cache: StageCache,
+  { settings }: Project,
+  { id, name, floorArea }: Room,
+  house: House,
+  runs: RoomRuns,
+): RoomResult {
+  const outcome = (run: Stage<RoomRun>) =>
+    cache.get('criteria', [run.id, settings], () => roomOutcome(run.value, settings)).value;
+  return {
+    id,
+    name,
+    floorArea,
+    openings: house.openings.filter((o) => o.room === id).map((o) => o.id),
+    without: outcome(runs.without),
+    with: outcome(runs.with),
+    runs: { without: runs.without.value, with: runs.with.value },
   };
 }
 

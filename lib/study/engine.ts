@@ -2,7 +2,8 @@ import type { TypicalYear } from '../climate/index.ts';
 import type { Project } from '../project/index.ts';
 import { StageCache } from './cache.ts';
 import { collect } from './collect.ts';
-import { moveBlinds } from './blindStages.ts';
+import { readyControllers, readyOpening } from './blindStages.ts';
+import { moveAll, readyRooms, runRooms } from './roomStages.ts';
 import { lightOpening, lightSite } from './lightStages.ts';
 import { studyPlace } from './place.ts';
 import { resolveHouse } from './resolve.ts';
@@ -26,7 +27,8 @@ export interface Engine {
 
 /**
  * An engine with its own stage cache. The stages are sun, sky, facade, opening, glass, screen,
- * schedule and blind; each is computed again only when its own inputs or an earlier stage change.
+ * schedule, blind and room; each is computed again only when its own inputs or an earlier stage
+ * change.
  */
 export function createEngine(cache = new StageCache()): Engine {
   return {
@@ -38,8 +40,12 @@ export function createEngine(cache = new StageCache()): Engine {
       const lit = house.openings.map((opening) =>
         lightOpening(cache, site, opening, project.site.horizon),
       );
-      const moved = moveBlinds(cache, site, house, lit);
-      return collect(cache, { place, house, site, year }, moved);
+      const controllers = readyControllers(cache, site, house, lit);
+      const openings = lit.map((opening) => readyOpening(cache, site, opening, controllers));
+      const models = readyRooms(cache, site, house, place);
+      const moved = moveAll(cache, site, controllers, openings, models);
+      const rooms = runRooms(cache, site, models, moved);
+      return collect(cache, { project, place, house, site, year }, moved, rooms);
     },
   };
 }

@@ -11,8 +11,12 @@ export type {
   GainSums,
   HourlyGains,
   OpeningResult,
+  RoomResult,
   StudyResult,
 } from './results.ts';
 export { shareStopped, summerMonths, winterMonths } from './summary.ts';
 export type { EnergySums, Peak } from './summary.ts';
 export type { BlindInPlace, Controller, HouseOpening, HouseWall, ScreenInPlace } from './types.ts';
+export { roomDetail } from './roomOutcome.ts';
+export type { RoomDetail, RoomOutcome } from './roomOutcome.ts';
+export type { RoomRun } from './roomStages.ts';

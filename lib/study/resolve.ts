@@ -3,7 +3,9 @@ import type { Glazing } from '../glazing/index.ts';
 import { InputError, showValue } from '../problem/index.ts';
 import { geometryOf, planeOf } from '../project/index.ts';
 import type { Project } from '../project/index.ts';
+import type { Room } from '../room/index.ts';
 import { dayOfYear } from '../time/index.ts';
+import { openingInRoom } from './openingInRoom.ts';
 import type { BlindInPlace, Controller, HouseOpening, HouseWall, ScreenInPlace } from './types.ts';
 
 /** Constructions a project may refer to besides its own. */
@@ -17,6 +19,7 @@ export interface House {
   walls: HouseWall[];
   openings: HouseOpening[];
   controllers: Controller[];
+  rooms: Room[];
 }
 
 type ProjectOpening = Project['openings'][number];
@@ -40,6 +43,8 @@ export function resolveHouse(project: Project, library: Library): House {
 
   const openings = project.openings.map((opening, i): HouseOpening => {
     const at = `openings[${i}] "${opening.name}"`;
+    const glazing = find(glazings, opening.glazing, `${at}.glazing`);
+    const screen = screenOf(opening, blinds, at);
     return {
       id: opening.id,
       name: opening.name,
@@ -48,12 +53,14 @@ export function resolveHouse(project: Project, library: Library): House {
       count: opening.count,
       plane: find(wallById, opening.wall, `${at}.wall`).plane,
       geometry: geometryOf(opening),
-      glazing: find(glazings, opening.glazing, `${at}.glazing`),
-      screen: screenOf(opening, blinds, at),
+      glazing,
+      screen,
       blind: blindOf(opening, blinds, at),
+      inRoom: openingInRoom(opening, glazing, screen),
     };
   });
-  return { walls, openings, controllers: controllersOf(project, openings) };
+  const controllers = controllersOf(project, openings);
+  return { walls, openings, controllers, rooms: project.rooms };
 }
 
 function screenOf(

@@ -3,6 +3,8 @@ import type { Plane } from '../opening/index.ts';
 import type { YearSource } from '../climate/index.ts';
 import type { YearCalendar } from '../time/index.ts';
 import type { StudyPlace } from './place.ts';
+import type { RoomOutcome } from './roomOutcome.ts';
+import type { RoomRun } from './roomStages.ts';
 import type { EnergySums, Peak } from './summary.ts';
 
 /** The four quantities followed from the sky to the room. */
@@ -72,12 +74,25 @@ export interface FacadeResult {
   openings: string[];
 }
 
+/** One room without and with its shading. */
+export interface RoomResult {
+  id: string;
+  name: string;
+  floorArea: number;
+  openings: string[];
+  without: RoomOutcome;
+  with: RoomOutcome;
+  /** Hourly temperatures and powers, and what `roomDetail` needs. */
+  runs: { without: RoomRun; with: RoomRun };
+}
+
 export interface StudyResult {
   place: StudyPlace;
   calendar: YearCalendar;
   weather: YearSource;
   openings: OpeningResult[];
   facades: FacadeResult[];
+  rooms: RoomResult[];
   total: GainSums;
   /** Sentences about the input that the user should read. */
   warnings: string[];

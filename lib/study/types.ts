@@ -1,6 +1,7 @@
 import type { Blind, FabricBlind } from '../blind/index.ts';
 import type { Glazing } from '../glazing/index.ts';
 import type { OpeningGeometry, Plane } from '../opening/index.ts';
+import type { RoomOpening } from '../room/index.ts';
 import type { Schedule } from '../schedule/index.ts';
 
 /** A fabric over part of an opening from one day of the year to another. */
@@ -36,6 +37,8 @@ export interface HouseOpening {
   glazing: Glazing;
   screen?: ScreenInPlace;
   blind?: BlindInPlace;
+  /** Area, U-value and sash of all its units, for the room. */
+  inRoom: RoomOpening;
 }
 
 /** What moves one blind, or a group of them by one remote channel. */

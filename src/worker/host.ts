@@ -7,7 +7,11 @@ import type { TypicalYear } from '../../lib/climate/index.ts';
 import { stations } from '../library/climates.ts';
 import { blinds, glazings } from '../library/index.ts';
 import { yearOf } from '../library/year.ts';
+import type { YearCalendar } from '../../lib/time/index.ts';
 import type { HourlyFile, HourlyOf, RunReply, WeatherSeries } from './api.ts';
+import { coveredShare, houseHourly } from './houseSeries.ts';
+import { sunDays } from './sunDays.ts';
+import type { SunDays } from './sunDays.ts';
 import { summaryOf } from './summary.ts';
 
 const library = { glazings, blinds, stations };
@@ -20,6 +24,7 @@ export class EngineHost {
   private readonly engine = createEngine();
   private weather?: { key: string; year: TypicalYear };
   private result?: StudyResult;
+  private sun?: { calendar: YearCalendar; key: string; days: SunDays };
 
   /** Checks a project and runs its year; problems come back as data. */
   run(data: unknown, hourly?: HourlyFile): RunReply {
@@ -45,6 +50,36 @@ export class EngineHost {
   /** The action number of an opening's blind at each quarter hour of the last run. */
   blindState(opening: string): Uint8Array | undefined {
     return this.result?.openings.find((o) => o.id === opening)?.blind?.state;
+  }
+
+  /** Hourly sum of a quantity over all openings of the last run, W. */
+  houseHourly(quantity: HourlyOf): Float64Array | undefined {
+    return this.result && houseHourly(this.result.openings, quantity);
+  }
+
+  /**
+   * Share of the glass under a lowered blind at each quarter hour of the last run, of one opening
+   * or, with an empty id, of the house; undefined where there is no blind.
+   */
+  covered(opening: string): Float32Array | undefined {
+    const openings = this.result?.openings.filter((o) => !opening || o.id === opening);
+    return openings && coveredShare(openings);
+  }
+
+  /** The local clock of the last run. */
+  calendar(): YearCalendar | undefined {
+    return this.result?.calendar;
+  }
+
+  /** Sunrise, sunset and irradiation outside the atmosphere of each day of the last run. */
+  sunDays(): SunDays | undefined {
+    if (!this.result) return undefined;
+    const { place, calendar } = this.result;
+    const key = `${place.latitude} ${place.longitude}`;
+    if (this.sun?.calendar !== calendar || this.sun.key !== key) {
+      this.sun = { calendar, key, days: sunDays(place, calendar) };
+    }
+    return this.sun.days;
   }
 
   /** Hourly weather of the last run. */

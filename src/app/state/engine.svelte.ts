@@ -2,8 +2,10 @@ import { wrap } from 'comlink';
 import type { Remote } from 'comlink';
 import type { Problem } from '../../../lib/problem/index.ts';
 import type { Project } from '../../../lib/project/index.ts';
+import type { YearCalendar } from '../../../lib/time/index.ts';
 import type { HourlyFile, HourlyOf, StudySummary, WeatherSeries } from '../../worker/api.ts';
 import type { EngineHost } from '../../worker/host.ts';
+import type { SunDays } from '../../worker/sunDays.ts';
 
 /** A finished run: its summary, and a number by which charts know that series are of this run. */
 export interface Run {
@@ -74,6 +76,26 @@ export class EngineState {
   /** Action number of an opening's blind at each quarter hour. */
   blindState(opening: string): Promise<Uint8Array | undefined> {
     return this.#once(`${opening}|state`, () => this.#host.blindState(opening));
+  }
+
+  /** Hourly sum of a quantity over all openings, W. */
+  houseHourly(quantity: HourlyOf): Promise<Float64Array | undefined> {
+    return this.#once(`|${quantity}`, () => this.#host.houseHourly(quantity));
+  }
+
+  /** Share of an opening's glass under its blind at each quarter hour; empty id: of the house's. */
+  covered(opening: string): Promise<Float32Array | undefined> {
+    return this.#once(`${opening}|covered`, () => this.#host.covered(opening));
+  }
+
+  /** The local clock of the run. */
+  calendar(): Promise<YearCalendar | undefined> {
+    return this.#once('calendar', () => this.#host.calendar());
+  }
+
+  /** Sunrise and sunset of each day, and the irradiation outside the atmosphere. */
+  sunDays(): Promise<SunDays | undefined> {
+    return this.#once('sun days', () => this.#host.sunDays());
   }
 
   weather(): Promise<WeatherSeries | undefined> {

@@ -1,0 +1,33 @@
+import { HOURS, STEPS_PER_HOUR } from '../time/index.ts';
+import type { YearCalendar } from '../time/index.ts';
+import { daysInSeason } from './screen.ts';
+import type { HouseOpening } from './types.ts';
+
+/**
+ * What an insect screen in its season leaves of an opening's airing flow, 0 to 1; HOURS values.
+ */
+export function screenFlow(opening: HouseOpening, calendar: YearCalendar): Float64Array {
+  const flow = new Float64Array(HOURS).fill(1);
+  const { screen, inRoom } = opening;
+  if (!screen) return flow;
+  const season = daysInSeason(screen.from, screen.to);
+  for (let hour = 0; hour < HOURS; hour++) {
+    if (season[calendar.day[hour * STEPS_PER_HOUR]]) flow[hour] = inRoom.screenFlowFactor;
+  }
+  return flow;
+}
+
+/** The flow that is left in one hour with the blind where it stands, 0 to 1. */
+export function flowInHour(
+  opening: HouseOpening,
+  screened: Float64Array,
+  state: Uint8Array | undefined,
+  hour: number,
+): number {
+  if (!state || opening.blind?.blind.position !== 'external') return screened[hour];
+  let lowered = 0;
+  for (let i = hour * STEPS_PER_HOUR; i < (hour + 1) * STEPS_PER_HOUR; i++) {
+    if (state[i] !== 0) lowered++;
+  }
+  return screened[hour] * (1 - (lowered / STEPS_PER_HOUR) * (1 - opening.inRoom.blindFlowFactor));
+}

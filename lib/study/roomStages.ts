@@ -1,0 +1,176 @@
+import { compileRoom, runRoom } from '../room/index.ts';
+import type { OpeningSun, RoomDrivers, RoomModel, RoomYear } from '../room/index.ts';
+import { HOURS } from '../time/index.ts';
+import { flowInHour, screenFlow } from './airflow.ts';
+import type { MovedOpening, ReadyController, ReadyOpening } from './blindStages.ts';
+import { gainOf, moveAlone } from './blindStages.ts';
+import type { Stage, StageCache } from './cache.ts';
+import { moveWithRooms } from './coupled.ts';
+import type { CoupledRoom } from './coupled.ts';
+import type { SiteLight } from './lightStages.ts';
+import type { StudyPlace } from './place.ts';
+import type { House } from './resolve.ts';
+import type { BlindYear } from './results.ts';
+
+/** A room-year with all that went into it, so that causes can be asked for afterwards. */
+export interface RoomRun {
+  model: RoomModel;
+  drivers: RoomDrivers;
+  /** W through each opening; HOURS values. */
+  suns: OpeningSun[];
+  /** W through all of them; HOURS values. */
+  sun: Float64Array;
+  year: RoomYear;
+}
+
+/** A room's year without any screen or blind, and with them. */
+export interface RoomRuns {
+  id: string;
+  without: Stage<RoomRun>;
+  with: Stage<RoomRun>;
+}
+
+/** Stage 6 made ready: one model a room. */
+export function readyRooms(
+  cache: StageCache,
+  site: SiteLight,
+  house: House,
+  place: StudyPlace,
+): Map<string, Stage<RoomModel>> {
+  const { calendar, year } = site;
+  const ground = cache.get('mean outdoors', [cache.idOf(year)], () => {
+    const sum = year.dryBulb.reduce((total, t) => total + t, 0);
+    return sum / HOURS;
+  });
+  return new Map(
+    house.rooms.map((room) => {
+      const openings = house.openings.filter((o) => o.room === room.id).map((o) => o.inRoom);
+      const inputs = [room, openings, calendar.id, ground.id, place.elevation];
+      const model = cache.get('room model', inputs, () =>
+        compileRoom(room, openings, calendar.value, {
+          groundTemperature: ground.value,
+          elevation: place.elevation,
+        }),
+      );
+      return [room.id, model];
+    }),
+  );
+}
+
+/**
+ * Stages 5 and 6 for the blinds: those that ask for no room are moved by themselves, the others
+ * together with their rooms.
+ */
+export function moveAll(
+  cache: StageCache,
+  site: SiteLight,
+  controllers: ReadonlyMap<string, ReadyController>,
+  openings: readonly ReadyOpening[],
+  rooms: ReadonlyMap<string, Stage<RoomModel>>,
+): MovedOpening[] {
+  const all = [...controllers.values()];
+  const alone = all.filter((c) => !c.schedule.value.usesRoom);
+  const coupled = all.filter((c) => c.schedule.value.usesRoom);
+  const years = new Map<string, Stage<BlindYear>>(
+    alone.map((c) => [c.controller.id, moveAlone(cache, site, c)]),
+  );
+  const moved = (opening: ReadyOpening) => {
+    const id = opening.ready?.controller.id;
+    return gainOf(cache, opening, id === undefined ? undefined : years.get(id));
+  };
+  if (coupled.length === 0) return openings.map(moved);
+
+  const isCoupled = (o: ReadyOpening) => o.ready?.schedule.value.usesRoom === true;
+  const known = new Map(
+    openings.filter((o) => !isCoupled(o)).map((o) => [o.opening.id, moved(o)] as const),
+  );
+  const inputs = [
+    coupled.map((c) => [c.schedule.id, c.sensors.id, c.options, c.controller.id]),
+    openings.map((o) => [o.hourGain.id, known.get(o.opening.id)?.gain.id, o.opening.screen]),
+    [...rooms.values()].map((r) => r.id),
+    site.wind.id,
+    site.sunUp.id,
+  ];
+  const together = cache.get('moves with rooms', inputs, () =>
+    moveWithRooms(
+      site,
+      [...rooms].map(([id, model]): CoupledRoom => ({
+        model: model.value,
+        openings: openings
+          .filter((o) => o.opening.room === id)
+          .map((opening) => {
+            const done = known.get(opening.opening.id);
+            const screened = screenFlow(opening.opening, site.calendar.value);
+            return { opening, screened, state: done?.blind?.value.state, gain: done?.gain.value };
+          }),
+      })),
+      coupled,
+    ),
+  );
+  together.value.forEach((year, i) => {
+    years.set(
+      year.controller,
+      cache.get('moves', [together.id, i], () => year),
+    );
+  });
+  return openings.map((o) => known.get(o.opening.id) ?? moved(o));
+}
+
+/** Stage 6: every room's year without and with its shading. */
+export function runRooms(
+  cache: StageCache,
+  site: SiteLight,
+  rooms: ReadonlyMap<string, Stage<RoomModel>>,
+  moved: readonly MovedOpening[],
+): RoomRuns[] {
+  return [...rooms].map(([id, model]) => {
+    const openings = moved.filter((m) => m.opening.room === id);
+    const run = (name: string, inputs: unknown[], make: () => RoomRun) =>
+      cache.get('room', [name, model.id, areasOf(openings), site.wind.id, inputs], make);
+    const without = run(
+      'without',
+      openings.map((o) => o.bare.id),
+      () => roomRun(site, model.value, openings, (o) => o.bare.value.gain, false),
+    );
+    const withShading = run(
+      'with',
+      openings.map((o) => [o.gain.id, o.blind?.id, o.opening.screen]),
+      () => roomRun(site, model.value, openings, (o) => o.gain.value, true),
+    );
+    return { id, without, with: withShading };
+  });
+}
+
+function areasOf(openings: readonly MovedOpening[]): number[] {
+  return openings.map((o) => o.shade.value.glassArea * o.opening.count);
+}
+
+function roomRun(
+  site: SiteLight,
+  model: RoomModel,
+  openings: readonly MovedOpening[],
+  gain: (opening: MovedOpening) => Float64Array,
+  shaded: boolean,
+): RoomRun {
+  const areas = areasOf(openings);
+  const sun = new Float64Array(HOURS);
+  const suns = openings.map((opening, o): OpeningSun => {
+    const through = gain(opening).map((perArea) => perArea * areas[o]);
+    for (let hour = 0; hour < HOURS; hour++) sun[hour] += through[hour];
+    return { id: opening.opening.id, sun: through };
+  });
+  const drivers: RoomDrivers = {
+    outdoor: site.year.dryBulb,
+    wind: site.wind.value,
+    flowFactors: shaded ? openings.map((o) => shadedFlow(site, o)) : undefined,
+  };
+  return { model, drivers, suns, sun, year: runRoom(model, drivers, sun) };
+}
+
+/** Airing flow past screen and blind at one opening; HOURS values. */
+function shadedFlow(site: SiteLight, { opening, blind }: MovedOpening): Float64Array {
+  const screened = screenFlow(opening, site.calendar.value);
+  if (opening.inRoom.airing.kind === 'none') return screened;
+  const state = blind?.value.state;
+  return screened.map((_, hour) => flowInHour(opening, screened, state, hour));
+}

@@ -1,0 +1,110 @@
+import { basename, join } from 'node:path';
+import { Command } from 'commander';
+import type { TypicalYear } from '../../lib/climate/index.ts';
+import {
+  hourlyCsv,
+  monthsTable,
+  peaksTable,
+  studyJson,
+  sumsTable,
+  tableText,
+} from '../../lib/findings/index.ts';
+import { InputError, formatProblem } from '../../lib/problem/index.ts';
+import type { Problem } from '../../lib/problem/index.ts';
+import { checkProject } from '../../lib/project/index.ts';
+import type { Project } from '../../lib/project/index.ts';
+import { createEngine } from '../../lib/study/index.ts';
+import type { StudyResult } from '../../lib/study/index.ts';
+import { stations } from '../library/climates.ts';
+import { blinds, glazings } from '../library/index.ts';
+import { yearOf } from '../library/year.ts';
+import type { Output } from './fail.ts';
+import { readText, writeText } from './files.ts';
+
+const HELP = `
+Prints tables in kWh of all panes of an opening:
+  Incident      on the plane of the glass with nothing near it to shade it
+  Sunlit        on the glass in its reveal, under its overhang, between its fins
+  Gain without  solar heat that enters through the bare glass
+  Gain with     the same with insect screen and blind as scheduled
+  Stopped       the part of the gain that screen and blind keep out
+Summer is June to August, December to February south of the equator.
+The strongest hour is given in W per m2 of glass with its local date and clock.
+
+Examples:
+  npm run study -- data/examples/studio.shadewright.json
+  npm run study -- my-house.shadewright.json --weather denver.csv --out results/
+
+Exit codes: 0 done; 2 a file or option is not right, each problem on a line of its own with
+where it is, what is allowed and how to mend it; 1 a fault of the program.
+Not a code check: local codes and a locally licensed professional decide.`;
+
+/** The command that runs one project through one year. */
+export function studyCommand(output: Output): Command {
+  return new Command('npm run study --')
+    .description(
+      'Sun through each opening of a house over a typical year, without and with its shading.',
+    )
+    .argument('<project>', 'project file, such as data/examples/studio.shadewright.json')
+    .option(
+      '--weather <file>',
+      'hourly weather to use instead of the climate named in the project: a TMY3 or PVGIS\n' +
+        'typical-year CSV, or another delimited text with one row an hour',
+    )
+    .option('--out <folder>', 'also write hourly.csv (one row an hour) and results.json there')
+    .addHelpText('after', HELP)
+    .action((path: string, options: { weather?: string; out?: string }) => {
+      const { project, warnings, year } = readInput(path, options.weather);
+      const library = { glazings, blinds, stations };
+      const result = createEngine().run({ project, library, year });
+      printStudy(output, project, year, result, warnings);
+      if (options.out) writeResults(output, options.out, project, year, result);
+    });
+}
+
+/** Reads the project and its year of weather. */
+function readInput(path: string, weather: string | undefined) {
+  const library = { glazings, blinds, stations };
+  const { project, problems, warnings } = checkProject(readText(path, 'project file'), library);
+  if (!project) throw new InputError(problems);
+  const hourly =
+    weather === undefined
+      ? undefined
+      : { text: readText(weather, '--weather'), fileName: basename(weather) };
+  return { project, warnings, year: yearOf(project, stations, hourly) };
+}
+
+function printStudy(
+  output: Output,
+  project: Project,
+  year: TypicalYear,
+  result: StudyResult,
+  warnings: readonly Problem[],
+): void {
+  output.print(project.name);
+  output.print(`${project.site.name}; weather: ${year.source.name}. ${year.source.note}`);
+  for (const warning of warnings) output.print(`note: ${formatProblem(warning)}`);
+  for (const sentence of result.warnings) output.print(`note: ${sentence}`);
+  const tables = [
+    sumsTable(result, 'year'),
+    sumsTable(result, 'summer'),
+    sumsTable(result, 'winter'),
+    peaksTable(result),
+    monthsTable(result),
+  ];
+  for (const table of tables) output.print(`\n${tableText(table)}`);
+}
+
+function writeResults(
+  output: Output,
+  folder: string,
+  project: Project,
+  year: TypicalYear,
+  result: StudyResult,
+): void {
+  const hourly = join(folder, 'hourly.csv');
+  const results = join(folder, 'results.json');
+  writeText(hourly, hourlyCsv(result, year));
+  writeText(results, `${JSON.stringify(studyJson(result, project.name), null, 2)}\n`);
+  output.print(`\nWritten: ${hourly}, ${results}`);
+}
