@@ -2,7 +2,7 @@ import { InputError } from '../../problem/index.ts';
 import type { TypicalYear } from '../types.ts';
 import { asCheck, assemble } from './assemble.ts';
 import type { SplitGlobal } from './finish.ts';
-import { splitRows } from './delimited.ts';
+import { firstLines, splitRows } from './delimited.ts';
 import { guessTable } from './guess.ts';
 import { readGuessed } from './read.ts';
 import { columnNames, readTable, timeIndices } from './table.ts';
@@ -63,8 +63,8 @@ export function previewTable(
 }
 
 function firstRows(text: string, layout: TableLayout): Pick<TablePreview, 'columns' | 'rows'> {
-  const all = splitRows(text, layout.delimiter, layout.headerLines).cells;
-  const rows = all.slice(0, SHOWN_ROWS);
+  const top = firstLines(text, layout.headerLines + 4 * SHOWN_ROWS).join('\n');
+  const rows = splitRows(top, layout.delimiter, layout.headerLines).cells.slice(0, SHOWN_ROWS);
   const count = Math.max(0, ...rows.map((cells) => cells.length));
   const times = timeIndices(layout.time);
   const columns = columnNames(text, layout, count).map((name, index): TableColumn => {

@@ -1,6 +1,7 @@
 import { existsSync, readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { findTimeShift, previewTable, readTypicalYear } from '../../../../lib/climate/index.ts';
+import type { TypicalYear } from '../../../../lib/climate/index.ts';
 import { daysInMonth } from '../../../../lib/time/index.ts';
 import reference from '../../../reference/normals-of-weather-files.json';
 
@@ -11,6 +12,14 @@ const path = (name: string) => new URL(`${name}.csv`, folder);
 const absent = !places.every(([name]) => existsSync(path(name)));
 const title = absent ? ' (skipped: ../shared/weather is absent)' : '';
 const text = (name: string) => readFileSync(path(name), 'utf8');
+
+const read = new Map<string, TypicalYear>();
+/** Each file is read once. */
+function yearOf(name: string): TypicalYear {
+  const year = read.get(name) ?? readTypicalYear(text(name));
+  read.set(name, year);
+  return year;
+}
 
 /** Monthly figures of hourly values: `pick` of each day, meaned over the month. */
 function monthly(values: Float64Array, pick: (day: Float64Array) => number): number[] {
@@ -30,7 +39,7 @@ function most(a: number[], b: number[]): number {
 
 describe.skipIf(absent)(`published weather files${title}`, () => {
   it.each(places)('%s agrees with its monthly figures', (name, normals) => {
-    const year = readTypicalYear(text(name));
+    const year = yearOf(name);
     // The figures are rounded to 0.001 kWh/m2 and, by way of 0.001, to 0.01 C or m/s: half a unit
     // each time. Those of the grid point are of days
     // in UTC: the hour that each month gains and loses here is dark, and moves the mean of a month
@@ -51,7 +60,7 @@ describe.skipIf(absent)(`published weather files${title}`, () => {
   });
 
   it.each(places)('%s has its place, its zone and nothing to tell', (name, normals) => {
-    const year = readTypicalYear(text(name));
+    const year = yearOf(name);
     const { latitude, longitude, elevation, utcOffset } = normals;
     expect(year).toMatchObject({ latitude, longitude, elevation });
     // Time offset 0.1761 h of the grid point's file; a turn of one hour to its own midnight.
@@ -62,7 +71,7 @@ describe.skipIf(absent)(`published weather files${title}`, () => {
   it.each(places)(
     '%s: the sun is where its stamps say, and shifts of an hour are found',
     (name) => {
-      const year = readTypicalYear(text(name));
+      const year = yearOf(name);
       // Time and place of these files are published; 3 minutes leave room for haze and hills that
       // favour a morning or an afternoon, and are a tenth of the least fault looked for (half an hour).
       for (const hours of [0, 1, -1]) {
@@ -79,7 +88,7 @@ describe.skipIf(absent)(`published weather files${title}`, () => {
     const site = { latitude: 39.833, longitude: -104.65, elevation: 1650 };
     const { year, layout } = previewTable(asTable, undefined, site);
     expect(layout).toMatchObject({ stamp: 'end', time: { kind: 'date-time', order: 'mdy' } });
-    const expected = readTypicalYear(whole);
+    const expected = yearOf('denver-intl-tmy3');
     for (const quantity of ['ghi', 'dni', 'dhi', 'dryBulb', 'wind'] as const) {
       expect(year?.[quantity]).toEqual(expected[quantity]);
     }
