@@ -24,7 +24,7 @@ const UP = 6;
 /**
  * What the glass sees of an even sky and ground, averaged over its area: Gauss-Legendre points over
  * the hemisphere (`patches`), each with the share of the glass that the shades leave open to it.
- * Within 0.003 of the exact view factors.
+ * Against a fine midpoint rule view factors are off by 0.001 (root mean square), 0.004 at worst.
  *
  * A horizon profile takes away the sky below it; what stands there counts as dark. Of the band of
  * brightening along the horizon it takes away the share of the band's height it covers.
