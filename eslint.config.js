@@ -25,7 +25,18 @@ export default ts.config(
       'no-console': 'error',
       '@typescript-eslint/no-non-null-assertion': 'off', // typed-array and Map look-ups that are known to hit
       '@typescript-eslint/consistent-type-definitions': 'off',
-      '@typescript-eslint/no-unused-vars': ['error', { argsIgnorePattern: '^_' }],
+      '@typescript-eslint/no-unused-vars': [
+        'error',
+        { argsIgnorePattern: '^_', ignoreRestSiblings: true },
+      ],
+      'svelte/prefer-svelte-reactivity': 'off', // look-ups beside the state are no state
+    },
+  },
+  {
+    files: ['**/*.svelte'],
+    rules: {
+      'prefer-const': 'off', // Svelte's own rule knows `let { ... } = $props()`
+      'svelte/prefer-const': ['error', { excludedRunes: ['$props', '$derived'] }],
     },
   },
   {

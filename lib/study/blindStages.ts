@@ -1,13 +1,14 @@
 import { compileSchedule, runSchedule } from '../schedule/index.ts';
-import type { CompiledSchedule, RunCounts, RunOptions, Sensors } from '../schedule/index.ts';
-import { STEPS, STEPS_PER_HOUR } from '../time/index.ts';
+import type { CompiledSchedule, RunOptions, Sensors } from '../schedule/index.ts';
+import { STEPS } from '../time/index.ts';
 import type { Stage, StageCache } from './cache.ts';
 import { sensorsOf } from './controllers.ts';
 import { topLight } from './glassLight.ts';
 import type { LitOpening, SiteLight } from './lightStages.ts';
 import { blindPose, settingOf, shareOf } from './poses.ts';
 import type { House } from './resolve.ts';
-import type { BlindYear } from './results.ts';
+import { blindYear } from './blindYear.ts';
+import type { BlindYear } from './blindYear.ts';
 import { profileIndex, shadedHourGain, shadedYear } from './shadedGain.ts';
 import type { BlindPose, HourGain } from './shadedGain.ts';
 import type { Controller } from './types.ts';
@@ -117,32 +118,6 @@ export function moveAlone(
     const counts = runSchedule(schedule.value, sensors.value, options, state);
     return blindYear(controller.id, schedule.value, state, counts, site.sunUp.value);
   });
-}
-
-/** What the positions of a year come to. */
-export function blindYear(
-  controller: string,
-  schedule: CompiledSchedule,
-  state: Uint8Array,
-  counts: RunCounts,
-  sunUp: Uint8Array,
-): BlindYear {
-  let lowered = 0;
-  let inDaylight = 0;
-  for (let step = 0; step < STEPS; step++) {
-    if (state[step] === 0) continue;
-    lowered++;
-    inDaylight += sunUp[step];
-  }
-  return {
-    controller,
-    state,
-    actions: schedule.actions,
-    moves: counts.moves,
-    hoursLowered: lowered / STEPS_PER_HOUR,
-    daylightHoursLowered: inDaylight / STEPS_PER_HOUR,
-    hoursRaisedByWind: counts.stepsRaisedByWind / STEPS_PER_HOUR,
-  };
 }
 
 /** The gain that is left at one opening with its blind where the year's positions have it. */

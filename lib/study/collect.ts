@@ -18,7 +18,7 @@ import type {
   StudyResult,
 } from './results.ts';
 import { roomOutcome } from './roomOutcome.ts';
-import type { RoomRun, RoomRuns } from './roomStages.ts';
+import type { RoomRun, RoomRuns } from './roomRun.ts';
 import { addSums, findPeak, sumEnergy } from './summary.ts';
 import type { EnergySums, Peak } from './summary.ts';
 

@@ -4,10 +4,10 @@ import { createStepper, leadIn } from '../schedule/index.ts';
 import type { Stepper } from '../schedule/index.ts';
 import { HOURS, STEPS, STEPS_PER_HOUR } from '../time/index.ts';
 import { flowInHour } from './airflow.ts';
-import { blindYear } from './blindStages.ts';
+import { blindYear } from './blindYear.ts';
+import type { BlindYear } from './blindYear.ts';
 import type { ReadyController, ReadyOpening } from './blindStages.ts';
 import type { SiteLight } from './lightStages.ts';
-import type { BlindYear } from './results.ts';
 
 /** Hours at the end of the year that are run first, so that its start has a past. */
 const WARM_UP = 21 * 24;

@@ -5,8 +5,8 @@ export type { StageCost } from './cache.ts';
 export { resolveHouse } from './resolve.ts';
 export type { House, Library } from './resolve.ts';
 export type { StudyPlace } from './place.ts';
+export type { BlindYear } from './blindYear.ts';
 export type {
-  BlindYear,
   FacadeResult,
   GainSums,
   HourlyGains,
@@ -19,4 +19,4 @@ export type { EnergySums, Peak } from './summary.ts';
 export type { BlindInPlace, Controller, HouseOpening, HouseWall, ScreenInPlace } from './types.ts';
 export { roomDetail } from './roomOutcome.ts';
 export type { RoomDetail, RoomOutcome } from './roomOutcome.ts';
-export type { RoomRun } from './roomStages.ts';
+export type { RoomRun } from './roomRun.ts';

@@ -1,10 +1,10 @@
-import type { RuleAction } from '../schedule/index.ts';
+import type { BlindYear } from './blindYear.ts';
 import type { Plane } from '../opening/index.ts';
 import type { YearSource } from '../climate/index.ts';
 import type { YearCalendar } from '../time/index.ts';
 import type { StudyPlace } from './place.ts';
 import type { RoomOutcome } from './roomOutcome.ts';
-import type { RoomRun } from './roomStages.ts';
+import type { RoomRun } from './roomRun.ts';
 import type { EnergySums, Peak } from './summary.ts';
 
 /** The four quantities followed from the sky to the room. */
@@ -25,22 +25,6 @@ export interface HourlyGains {
   sunlit: Float64Array;
   without: Float64Array;
   with: Float64Array;
-}
-
-/** What a blind did over the year. */
-export interface BlindYear {
-  controller: string;
-  /** Number of the action at each step; STEPS values. */
-  state: Uint8Array;
-  /** Action 0 is raised. */
-  actions: RuleAction[];
-  /** Moves a year; slats that follow the sun are not counted. */
-  moves: number;
-  /** Hours lowered, whole year and with the sun up. */
-  hoursLowered: number;
-  daylightHoursLowered: number;
-  /** Hours held up by wind. */
-  hoursRaisedByWind: number;
 }
 
 export interface OpeningResult {

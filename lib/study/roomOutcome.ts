@@ -10,7 +10,7 @@ import {
 } from '../room/index.ts';
 import type { CauseReport, CriterionResult, HotEpisodes, UsefulGains } from '../room/index.ts';
 import type { Project } from '../project/index.ts';
-import type { RoomRun } from './roomStages.ts';
+import type { RoomRun } from './roomRun.ts';
 
 type Settings = Project['settings'];
 

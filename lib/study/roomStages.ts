@@ -1,5 +1,5 @@
 import { compileRoom, runRoom } from '../room/index.ts';
-import type { OpeningSun, RoomDrivers, RoomModel, RoomYear } from '../room/index.ts';
+import type { OpeningSun, RoomDrivers, RoomModel } from '../room/index.ts';
 import { HOURS } from '../time/index.ts';
 import { flowInHour, screenFlow } from './airflow.ts';
 import type { MovedOpening, ReadyController, ReadyOpening } from './blindStages.ts';
@@ -10,25 +10,8 @@ import type { CoupledRoom } from './coupled.ts';
 import type { SiteLight } from './lightStages.ts';
 import type { StudyPlace } from './place.ts';
 import type { House } from './resolve.ts';
-import type { BlindYear } from './results.ts';
-
-/** A room-year with all that went into it, so that causes can be asked for afterwards. */
-export interface RoomRun {
-  model: RoomModel;
-  drivers: RoomDrivers;
-  /** W through each opening; HOURS values. */
-  suns: OpeningSun[];
-  /** W through all of them; HOURS values. */
-  sun: Float64Array;
-  year: RoomYear;
-}
-
-/** A room's year without any screen or blind, and with them. */
-export interface RoomRuns {
-  id: string;
-  without: Stage<RoomRun>;
-  with: Stage<RoomRun>;
-}
+import type { BlindYear } from './blindYear.ts';
+import type { RoomRun, RoomRuns } from './roomRun.ts';
 
 /** Stage 6 made ready: one model a room. */
 export function readyRooms(
