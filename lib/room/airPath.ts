@@ -1,10 +1,11 @@
 import { airingSpeed, STACK } from './airing.ts';
 import type { RoomModel } from './compile.ts';
-import type { RoomInput } from './step.ts';
+import type { RoomInput } from './stepping.ts';
 
 /** Newton's steps come down from above on a rising convex curve: three or four do. */
 const NEWTON_STEPS = 12;
-const CLOSE_ENOUGH = 1e-6; // K
+/** A last move this small leaves an error of about its square, K. */
+const CLOSE_ENOUGH = 1e-3;
 
 /** Decides each hour which air comes in. */
 export interface AirPath {

@@ -1,7 +1,8 @@
 import { HOURS } from '../time/index.ts';
 import type { RoomModel } from './compile.ts';
 import { emptyInput, hourInput, type RoomDrivers, type RoomYear } from './run.ts';
-import { createRoom, type HeatBalance } from './step.ts';
+import { createRoom } from './step.ts';
+import type { HeatBalance } from './stepping.ts';
 
 /** Heat to the room in each hour, W; HOURS values a term. */
 export type YearBalance = Record<keyof HeatBalance, Float64Array>;

@@ -1,7 +1,8 @@
 import { HOURS } from '../time/index.ts';
 import type { RoomModel } from './compile.ts';
 import { AIR, MASS, RADIANT } from './network.ts';
-import { createRoom, type RoomInput, type RoomState, type RoomStep } from './step.ts';
+import { createRoom } from './step.ts';
+import type { RoomInput, RoomState, RoomStep } from './stepping.ts';
 
 /** Weather that acts on the room and what hangs before its sashes; HOURS values each. */
 export interface RoomDrivers {

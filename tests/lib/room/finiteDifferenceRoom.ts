@@ -169,7 +169,7 @@ class Wall {
     const cells: { capacity: number; half: number }[] = [];
     const thickness = spec.layers.reduce((sum, l) => sum + l.thickness, 0);
     for (const l of spec.layers) {
-      const count = Math.max(6, Math.ceil((24 * l.thickness) / thickness));
+      const count = Math.max(4, Math.ceil((24 * l.thickness) / thickness));
       const d = l.thickness / count;
       for (let i = 0; i < count; i++) {
         cells.push({ capacity: l.density * l.specificHeat * d, half: d / 2 / l.conductivity });
