@@ -43,7 +43,9 @@ export function collect(
   const facades = house.walls.flatMap((wall): FacadeResult[] => {
     const members = openings.filter((o) => o.wall === wall.id);
     if (members.length === 0) return [];
-    const { without, with: withShading } = peaksTogether(members, site.calendar.value);
+    const gains = moved.filter((m) => m.opening.wall === wall.id);
+    const inputs = [gains.map((m) => [m.bare.id, m.gain.id, m.opening.count]), site.calendar.id];
+    const peaks = cache.get('peaks', inputs, () => peaksTogether(members, site.calendar.value));
     return [
       {
         id: wall.id,
@@ -51,8 +53,8 @@ export function collect(
         plane: wall.plane,
         glassArea: members.reduce((area, o) => area + o.glassArea, 0),
         sums: addGains(members.map((o) => o.sums)),
-        peakWithout: without,
-        peakWith: withShading,
+        peakWithout: peaks.value.without,
+        peakWith: peaks.value.with,
         openings: members.map((o) => o.id),
       },
     ];

@@ -8,36 +8,53 @@ import { blindYear } from './blindYear.ts';
 import type { BlindYear } from './blindYear.ts';
 import type { ReadyController, ReadyOpening } from './blindStages.ts';
 import type { SiteLight } from './lightStages.ts';
+import type { HourGain } from './shadedGain.ts';
 
 /** Hours at the end of the year that are run first, so that its start has a past. */
 const WARM_UP = 21 * 24;
 /** Where rooms stand as the warm-up begins, C. */
 const BEGIN = 20;
 
-/** A room with the openings it has, for the common loop of rooms and blinds. */
-export interface CoupledRoom {
-  model: RoomModel;
-  openings: readonly {
-    opening: ReadyOpening;
-    /** Positions already known; absent where the loop moves the blind. */
-    state?: Uint8Array;
-    /** Gain already known, W/m2 of glass; absent where the loop moves the blind. */
-    gain?: Float64Array;
-    /** Airing flow past the insect screen; HOURS values. */
-    screened: Float64Array;
-  }[];
+/** One opening of a room in the common loop of rooms and blinds. */
+export interface CoupledOpening {
+  opening: ReadyOpening;
+  /** Gain W/m2 of glass and positions where they are known; absent where the loop finds them. */
+  known?: { gain: Float64Array; state?: Uint8Array };
+  /** Airing flow past the insect screen; HOURS values. */
+  screened: Float64Array;
 }
 
+export interface CoupledRoom {
+  model: RoomModel;
+  openings: readonly CoupledOpening[];
+}
+
+/** A controller in the loop. */
 interface Loop {
   stepper: Stepper;
   state: Uint8Array;
+  /** Number of the room it answers to, -1 for none. */
   room: number;
 }
 
-interface RoomLoop {
+/** An opening whose blind the loop moves. */
+interface LoopOpening {
+  number: number;
+  area: number;
+  hourGain: HourGain;
+  state: Uint8Array;
+  airs: boolean;
+  source: CoupledOpening;
+}
+
+interface LoopRoom {
   room: SteppingRoom;
   input: RoomInput;
-  source: CoupledRoom;
+  /** Sun through the openings whose gain is known, W; HOURS values. */
+  knownSun: Float64Array;
+  /** What is left of the airing flow at those that air, by opening number; HOURS values each. */
+  knownFlows: { number: number; flow: Float64Array }[];
+  moving: LoopOpening[];
   /** Operative temperature of the hour before, C. */
   operative: number;
 }
@@ -52,53 +69,83 @@ export function moveWithRooms(
   rooms: readonly CoupledRoom[],
   controllers: readonly ReadyController[],
 ): BlindYear[] {
-  const roomLoops = rooms.map((source): RoomLoop => ({
-    room: createRoom(source.model),
-    input: emptyInput(source.model),
-    source,
-    operative: BEGIN,
-  }));
   const loops = controllers.map((ready): Loop => {
     const stepper = createStepper(ready.schedule.value, ready.sensors.value, ready.options);
     leadIn(stepper, BEGIN);
     return { stepper, state: new Uint8Array(STEPS), room: roomOf(ready, rooms) };
   });
   const states = new Map(controllers.map((c, i) => [c.controller.id, loops[i].state]));
-
+  const loopRooms = rooms.map((room) => loopRoom(room, states));
   const { dryBulb } = site.year;
   const wind = site.wind.value;
-  const hour = (h: number) => {
+
+  const takeHour = (hour: number) => {
     for (const { stepper, state, room } of loops) {
-      const temperature = roomLoops[room]?.operative ?? NaN;
-      for (let i = h * STEPS_PER_HOUR; i < (h + 1) * STEPS_PER_HOUR; i++) {
+      const temperature = room < 0 ? NaN : loopRooms[room].operative;
+      for (let i = hour * STEPS_PER_HOUR; i < (hour + 1) * STEPS_PER_HOUR; i++) {
         state[i] = stepper.step(i, temperature);
       }
     }
-    for (const loop of roomLoops) {
-      const { room, input, source } = loop;
-      input.outdoor = dryBulb[h];
-      input.wind = wind[h];
-      input.sun = 0;
-      source.openings.forEach(({ opening, state, gain, screened }, o) => {
-        const known = state ?? states.get(opening.ready?.controller.id ?? '');
-        const perArea = gain ? gain[h] : opening.hourGain.value(h, known!);
-        const { count } = opening.opening;
-        input.sun += perArea * opening.shade.value.glassArea * count;
-        input.flowFactor[o] = flowInHour(opening.opening, screened, known, h);
-      });
-      loop.operative = room.step(h, input).operative;
-    }
+    for (const room of loopRooms) stepRoom(room, hour, dryBulb[hour], wind[hour]);
   };
-  for (const { room } of roomLoops) room.reset(BEGIN);
-  for (let h = HOURS - WARM_UP; h < HOURS; h++) hour(h);
+  for (let hour = HOURS - WARM_UP; hour < HOURS; hour++) takeHour(hour);
   for (const { stepper } of loops) stepper.clearCounts();
-  for (let h = 0; h < HOURS; h++) hour(h);
+  for (let hour = 0; hour < HOURS; hour++) takeHour(hour);
 
-  return controllers.map((ready, i) => {
+  return controllers.map(({ controller, schedule }, i) => {
     const { stepper, state } = loops[i];
-    const { counts } = stepper;
-    return blindYear(ready.controller.id, ready.schedule.value, state, counts, site.sunUp.value);
+    return blindYear(controller.id, schedule.value, state, stepper.counts, site.sunUp.value);
   });
+}
+
+function stepRoom(loop: LoopRoom, hour: number, outdoor: number, wind: number): void {
+  const { input, moving } = loop;
+  let sun = loop.knownSun[hour];
+  for (const opening of moving) {
+    sun += opening.area * opening.hourGain(hour, opening.state);
+    if (opening.airs) {
+      const { source, state } = opening;
+      const flow = flowInHour(source.opening.opening, source.screened, state, hour);
+      input.flowFactor[opening.number] = flow;
+    }
+  }
+  for (const { number, flow } of loop.knownFlows) input.flowFactor[number] = flow[hour];
+  input.sun = sun;
+  input.outdoor = outdoor;
+  input.wind = wind;
+  loop.operative = loop.room.step(hour, input).operative;
+}
+
+function loopRoom(source: CoupledRoom, states: ReadonlyMap<string, Uint8Array>): LoopRoom {
+  const loop: LoopRoom = {
+    room: createRoom(source.model),
+    input: emptyInput(source.model),
+    knownSun: new Float64Array(HOURS),
+    knownFlows: [],
+    moving: [],
+    operative: BEGIN,
+  };
+  loop.room.reset(BEGIN);
+  source.openings.forEach((o, number) => {
+    const { opening, known, screened } = o;
+    const area = opening.shade.value.glassArea * opening.opening.count;
+    const airs = opening.opening.inRoom.airing.kind !== 'none';
+    if (!known) {
+      const state = states.get(opening.ready!.controller.id)!;
+      const hourGain = opening.hourGain.value;
+      loop.moving.push({ number, area, hourGain, state, airs, source: o });
+      return;
+    }
+    for (let hour = 0; hour < HOURS; hour++) loop.knownSun[hour] += area * known.gain[hour];
+    if (airs) {
+      const flow = screened.slice();
+      for (let hour = 0; hour < HOURS; hour++) {
+        flow[hour] = flowInHour(opening.opening, screened, known.state, hour);
+      }
+      loop.knownFlows.push({ number, flow });
+    }
+  });
+  return loop;
 }
 
 /** Number of the room a controller answers to; -1 where its openings are in none of them. */

@@ -84,7 +84,12 @@ export function moveAll(
           .map((opening) => {
             const done = known.get(opening.opening.id);
             const screened = screenFlow(opening.opening, site.calendar.value);
-            return { opening, screened, state: done?.blind?.value.state, gain: done?.gain.value };
+            const gain = done?.gain.value;
+            return {
+              opening,
+              screened,
+              known: gain && { gain, state: done.blind?.value.state },
+            };
           }),
       })),
       coupled,
@@ -138,8 +143,12 @@ function roomRun(
   const areas = areasOf(openings);
   const sun = new Float64Array(HOURS);
   const suns = openings.map((opening, o): OpeningSun => {
-    const through = gain(opening).map((perArea) => perArea * areas[o]);
-    for (let hour = 0; hour < HOURS; hour++) sun[hour] += through[hour];
+    const perArea = gain(opening);
+    const through = new Float64Array(HOURS);
+    for (let hour = 0; hour < HOURS; hour++) {
+      through[hour] = perArea[hour] * areas[o];
+      sun[hour] += through[hour];
+    }
     return { id: opening.opening.id, sun: through };
   });
   const drivers: RoomDrivers = {
@@ -154,6 +163,9 @@ function roomRun(
 function shadedFlow(site: SiteLight, { opening, blind }: MovedOpening): Float64Array {
   const screened = screenFlow(opening, site.calendar.value);
   if (opening.inRoom.airing.kind === 'none') return screened;
-  const state = blind?.value.state;
-  return screened.map((_, hour) => flowInHour(opening, screened, state, hour));
+  const flow = new Float64Array(HOURS);
+  for (let hour = 0; hour < HOURS; hour++) {
+    flow[hour] = flowInHour(opening, screened, blind?.value.state, hour);
+  }
+  return flow;
 }
