@@ -27,6 +27,10 @@ export interface SheetKind {
   ramp: RampKind;
   /** Quantities that are read against each other share the scale of this one. */
   scaleOf?: SheetQuantity;
+  /** Where the two arms of a temperature ramp meet, C. */
+  middle?: number;
+  /** The same for every opening. */
+  ofSite?: boolean;
   /** In SI, HOURS values: W/m2 of glass, or W for the house; 0 to 1; degrees C. */
   load(source: SeriesSource, opening: string): Promise<Float64Array | undefined>;
 }
@@ -74,7 +78,7 @@ export const sheetKinds: readonly SheetKind[] = [
   },
   {
     key: 'sunlit',
-    name: 'light on the glass',
+    name: 'irradiance on the glass',
     about: 'Sun and sky on the glass in its reveal, under its overhang and between its fins.',
     measure: 'heat',
     ramp: 'power',
@@ -83,7 +87,7 @@ export const sheetKinds: readonly SheetKind[] = [
   },
   {
     key: 'incident',
-    name: 'light on the open wall',
+    name: 'irradiance on the open facade',
     about: 'Sun and sky on the plane of the glass with nothing near it to shade it.',
     measure: 'heat',
     ramp: 'power',
@@ -95,6 +99,8 @@ export const sheetKinds: readonly SheetKind[] = [
     about: 'Dry-bulb temperature of the air outside.',
     measure: 'temperature',
     ramp: 'temperature',
+    middle: 20,
+    ofSite: true,
     load: async (source) => (await source.weather())?.dryBulb,
   },
 ];

@@ -10,18 +10,21 @@ export interface SheetScale {
   ticks: number[];
 }
 
-/** A scale that takes in all values; `middle` is that of a temperature ramp, in shown units. */
-export function sheetScale(
-  kind: RampKind,
-  values: ArrayLike<number>,
-  middle = (kind === 'temperature' && 20) || undefined,
-): SheetScale {
+/**
+ * A scale that takes in all values. Shares are in percent; power starts at 0.
+ * @param middle value that divides the arms of a temperature ramp, in shown units
+ */
+export function sheetScale(kind: RampKind, values: ArrayLike<number>, middle?: number): SheetScale {
   if (kind === 'share') return { low: 0, high: 100, ticks: [0, 25, 50, 75, 100] };
-  const [least, most] = extent(values as Iterable<number> & ArrayLike<number>);
-  const domain =
-    kind === 'power' ? [0, Math.max(most ?? 0, 1)] : withMiddle(least ?? 0, most ?? 0, middle ?? 0);
-  const [low, high] = scaleLinear().domain(domain).nice(5).domain();
-  return { low, high, middle: kind === 'temperature' ? middle : undefined, ticks: ticks(low, high, 5) };
+  const [least = 0, most = 0] = extent(values as Iterable<number> & ArrayLike<number>);
+  if (kind === 'power') return niceScale(0, Math.max(most, 1));
+  const centre = middle ?? (least + most) / 2;
+  return { ...niceScale(...withMiddle(least, most, centre)), middle: centre };
+}
+
+function niceScale(from: number, to: number): SheetScale {
+  const [low, high] = scaleLinear().domain([from, to]).nice(5).domain();
+  return { low, high, ticks: ticks(low, high, 4) };
 }
 
 /** A span with room on both sides of the middle, so that either arm of the ramp is in use. */

@@ -55,9 +55,14 @@ export function figure(value: number, digits = 0): string {
   return /^−0(\.0*)?$/.test(text) ? text.slice(1) : text;
 }
 
+/** A figure and its unit, which no line break parts. */
+export function measured(value: number, digits: number, symbol: string): string {
+  return `${figure(value, digits)}\u00a0${symbol}`;
+}
+
 /** A share of 0 to 1 as a percentage: `79 %`. */
 export function percent(share: number): string {
-  return `${figure(share * 100)} %`;
+  return measured(share * 100, 0, '%');
 }
 
 /** The word with a capital. */

@@ -2,13 +2,7 @@ import { HOURS } from '../../../lib/time/index.ts';
 
 /** Hour quantities a sheet or strip can show. */
 export type SheetQuantity =
-  | 'without'
-  | 'with'
-  | 'stopped'
-  | 'lowered'
-  | 'sunlit'
-  | 'incident'
-  | 'outdoor';
+  'without' | 'with' | 'stopped' | 'lowered' | 'sunlit' | 'incident' | 'outdoor';
 
 /** What the user is looking at: one opening, one hour of the year, one quantity. */
 export class Selection {
