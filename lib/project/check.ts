@@ -7,6 +7,7 @@ import { partsOf, soundParts } from './parts.ts';
 import { readJson } from './json.ts';
 import { warningsOf } from './plausible.ts';
 import { referenceProblems } from './references.ts';
+import { roomChecks } from './roomFit.ts';
 import { projectSchema, type Project } from './schema.ts';
 
 /** What a check found; `project` is there when there are no problems. */
@@ -36,17 +37,20 @@ export function checkProject(json: unknown, library: ProjectLibrary): ProjectChe
   if (!data) return { problems: unread, warnings: [] };
 
   const result = projectSchema.safeParse(data);
+  const parts = result.success ? partsOf(result.data) : soundParts(data);
+  const rooms = roomChecks(data, parts, library);
   const problems = [
     ...(result.success ? [] : problemsOf(result.error.issues, projectSchema, data)),
     ...referenceProblems(data, referenceIds(library)),
-    ...fitProblems(data, result.success ? partsOf(result.data) : soundParts(data), library),
+    ...fitProblems(data, parts, library),
+    ...rooms.problems,
   ];
   const migrated = from === VERSION ? [] : [migratedWarning(from)];
   if (problems.length || !result.success) return { problems, warnings: migrated };
   return {
     project: result.data,
     problems,
-    warnings: [...migrated, ...warningsOf(result.data, library)],
+    warnings: [...migrated, ...warningsOf(result.data, library), ...rooms.warnings],
   };
 }
 

@@ -1,3 +1,5 @@
+import { roomDefaultSources as room } from '../room/index.ts';
+
 /**
  * Where each default comes from, by path; `[]` stands for every entry of a list. A path speaks for
  * everything below it.
@@ -49,7 +51,7 @@ export const defaultSources: Readonly<Record<string, string>> = {
   'openings[].glazing':
     'Triple glazing with two low-emissivity coatings, usual in such houses (common practice).',
   'openings[].airing':
-    'The hole inside the frame; tilts by 7 degrees, about 0.15 m at the head of a window, 20 in a roof (common practice).',
+    'The hole inside the frame; tilts by 8 degrees, about 0.16 m at the head of a window, 20 in a roof (common practice).',
   'openings[].escapeRoute': 'A door counts as a way out until told otherwise.',
   glazings: 'None of its own.',
   blinds: 'None of its own.',
@@ -59,24 +61,17 @@ export const defaultSources: Readonly<Record<string, string>> = {
   'rooms[].name': 'A word to start from.',
   'rooms[].use': 'A living room.',
   'rooms[].floorArea': '40 m2, a round figure to start from.',
-  'rooms[].volume': 'A clear height of 2.6 m.',
-  'rooms[].mass': 'Medium, EN ISO 13790:2008, table 12: timber walls with a screed floor.',
-  'rooms[].envelope':
-    'Walls, roof and floor of a free-standing room of that size with U values usual in such houses (common practice).',
-  'rooms[].thermalBridges':
-    '0: edges designed free of thermal bridges, outer dimensions (common practice).',
-  'rooms[].infiltration':
-    '0.6 air changes at 50 Pa, the usual limit for very low energy houses (common practice); e 0.07, EN ISO 13789:2007, annex C (from memory).',
-  'rooms[].ventilation':
-    '40 m3/h, about 0.4 air changes, 80 % heat recovery, by-passed over 22 C (common practice).',
-  'rooms[].people': 'One person at 90 W of dry heat while somebody is in (common practice).',
-  'rooms[].appliances':
-    'About 1.5 W/m2 as a mean over the week (common practice for efficient appliances).',
-  'rooms[].heating':
-    '20 C, the usual winter set-point of energy balances (EN ISO 13790:2008, annex G, from memory).',
-  'rooms[].occupied': 'Away from 8 to 17 on weekdays (assumed).',
-  'rooms[].airing':
-    'Sashes tilted when it is over 24 C inside and cooler outside, shut while away (assumed).',
+  'rooms[].volume': `Clear height: ${room.height}.`,
+  'rooms[].mass': `${room.massClass}.`,
+  'rooms[].envelope': `U-values: ${room.wallU} (walls), ${room.roofU} (roof), ${room.floorU} (floor); areas are an estimate of a detached room, to be replaced.`,
+  'rooms[].thermalBridges': `${room.thermalBridges}.`,
+  'rooms[].infiltration': `${room.n50}; ${room.shielding}.`,
+  'rooms[].ventilation': `${room.airChange}; ${room.heatRecovery}; ${room.bypassAbove}.`,
+  'rooms[].people': `Two adults, one at home by day (common practice); ${room.heatPerPerson}.`,
+  'rooms[].appliances': `${room.appliancesAlways}; ${room.appliancesInUse}.`,
+  'rooms[].heating': `${room.heatingSetPoint}.`,
+  'rooms[].occupied': 'Awake hours of a living room (common practice).',
+  'rooms[].airing': `${room.airingOpenAbove}; ${room.airingCloseBelow}; ${room.airingMargin}.`,
   'settings.skyModel': 'Perez et al. (1990), the better of the two on most sites.',
   'settings.criterion':
     'Share of the year over a temperature, the usual one in very low energy housing (common practice).',

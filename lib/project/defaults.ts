@@ -1,4 +1,4 @@
-import { defaultRoom } from './defaultRoom.ts';
+import { defaultRoom, nightAiring, roomDefaults } from '../room/index.ts';
 import { FORMAT, VERSION } from './migrate.ts';
 import type { Project, ProjectOpening, ProjectWall } from './schema.ts';
 
@@ -108,7 +108,12 @@ export function newOpening(
 }
 
 /** Tilt of a new sash, degrees. */
-const TILTS: Record<OpeningKind, number> = { window: 7, door: 0, rooflight: 20, fixed: 0 };
+const TILTS: Record<OpeningKind, number> = {
+  window: roomDefaults.tiltAngle,
+  door: 0,
+  rooflight: 20,
+  fixed: 0,
+};
 
 function sashOf(
   kind: OpeningKind,
@@ -128,7 +133,7 @@ function sashOf(
 /** A new project: one room with four walls and a south window. */
 export function defaultProject(): Project {
   const walls = [0, 90, 180, 270].map((azimuth) => newWall(azimuth));
-  const room = defaultRoom();
+  const room = { ...defaultRoom('room', 'Living room', 'living', 40), airing: [nightAiring()] };
   return {
     format: FORMAT,
     version: VERSION,

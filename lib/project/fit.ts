@@ -34,7 +34,6 @@ export function fitProblems(root: unknown, parts: SoundParts, library: ProjectLi
     ...parts.glazings.flatMap(({ at, item }) =>
       validateGlazing(item, pathText(root, ['glazings', at])),
     ),
-    ...airingFit(root, parts),
     ...normalsFit(root, parts),
   ];
 }
@@ -138,12 +137,12 @@ function sashFit(opening: ProjectOpening, path: PathOf): Problem[] {
   if (!sash || sash.kind === 'none') return [];
   const problems: Problem[] = [];
   for (const side of ['width', 'height'] as const) {
-    if (sash[side] > 0 && sash[side] <= opening[side]) continue;
+    if (sash[side] <= opening[side]) continue;
     problems.push({
       path: path(`airing.${side}`),
-      message: 'does not fit the opening',
+      message: 'is more than that of the opening',
       value: show(sash[side]),
-      allowed: `more than 0 and at most ${opening[side]} m, the ${side} of the opening`,
+      allowed: `at most ${opening[side]} m, the ${side} of the opening`,
       fix: `Measure the clear ${side} of the hole the sash leaves.`,
     });
   }
@@ -157,29 +156,6 @@ function sashFit(opening: ProjectOpening, path: PathOf): Problem[] {
     });
   }
   return problems;
-}
-
-/** An airing rule opens sashes of its own room only. */
-function airingFit(root: unknown, parts: SoundParts): Problem[] {
-  const openings = new Map(parts.openings.map((p) => [p.item.id, p.item]));
-  return parts.rooms.flatMap(({ at, item: room }) => {
-    const own = [...openings.values()].filter((o) => o.room === room.id).map((o) => o.id);
-    return room.airing.flatMap((rule, r) =>
-      (rule.openings ?? []).flatMap((id, i) => {
-        const opening = openings.get(id);
-        if (!opening || opening.room === room.id) return [];
-        return [
-          {
-            path: pathText(root, ['rooms', at, 'airing', r, 'openings', i]),
-            message: 'is an opening of another room',
-            value: show(id),
-            allowed: own.join(', ') || 'none: the room has no openings',
-            fix: 'Name openings of this room only.',
-          },
-        ];
-      }),
-    );
-  });
 }
 
 /** Monthly values against each other and against the sun at the site. */

@@ -23,7 +23,6 @@ export {
   newOpening,
   newWall,
 } from './defaults.ts';
-export { defaultRoom } from './defaultRoom.ts';
 export { defaultSources } from './defaultSources.ts';
 export { fieldHint } from './formHint.ts';
 export type { FieldHint } from './fields.ts';

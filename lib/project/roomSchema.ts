@@ -9,10 +9,10 @@ const span = z.strictObject({ from: clockMinutes(CLOCK), to: clockMinutes(CLOCK)
 
 const layer = z.strictObject({
   name: freeText('Name the material.').optional(),
-  thickness: quantity(0.0005, 3, 'm', BUILD_UP),
+  thickness: quantity(0.0005, 2, 'm', BUILD_UP),
   conductivity: quantity(0.005, 500, 'W/mK', BUILD_UP),
-  density: quantity(1, 12000, 'kg/m3', BUILD_UP),
-  specificHeat: quantity(100, 5000, 'J/kgK', BUILD_UP),
+  density: quantity(5, 12000, 'kg/m3', BUILD_UP),
+  specificHeat: quantity(200, 5000, 'J/kgK', BUILD_UP),
 });
 
 const massSurface = z.strictObject({
@@ -20,7 +20,7 @@ const massSurface = z.strictObject({
   area: quantity(0.01, 5000, 'm2', 'Measure one face of it.'),
   layers: z.array(layer).min(1).max(20),
   part: nameText('Name the opaque part it is the inner side of.').optional(),
-  sunWeight: quantity(0, 10, '', 'Take 1; more where the sun mostly falls on it.').optional(),
+  sunWeight: quantity(0, 100, '', 'Take 1; more where the sun mostly falls on it.').optional(),
 });
 
 const mass = z.discriminatedUnion('kind', [
@@ -38,10 +38,10 @@ const mass = z.discriminatedUnion('kind', [
 
 const opaquePart = z.strictObject({
   name: nameText('Name the part: wall, roof, floor.'),
-  area: quantity(0, 5000, 'm2', 'Measure it without its openings.'),
+  area: quantity(0.01, 5000, 'm2', 'Measure it without its openings.'),
   U: quantity(0.02, 6, 'W/m2K', 'Take it from the build-up; 5.678 over R (ft2 F h/Btu) gives it.'),
   boundary: z.enum(['outdoor', 'ground', 'room']),
-  temperature: quantity(-40, 50, 'C', 'Give the steady temperature behind the part.').optional(),
+  temperature: quantity(-40, 60, 'C', 'Give the steady temperature behind the part.').optional(),
   solarAbsorptance: quantity(
     0,
     1,
@@ -68,11 +68,11 @@ const infiltration = z.discriminatedUnion('kind', [
   z.strictObject({
     kind: z.literal('n50'),
     n50: quantity(0, 30, 'air changes an hour at 50 Pa', 'Read it in the blower-door report.'),
-    shielding: quantity(0, 0.2, '', 'Take 0.07 in a moderately sheltered place (ISO 13789:2007).'),
+    shielding: quantity(0, 0.5, '', 'Take 0.07 in a moderately sheltered place (ISO 13789:2007).'),
   }),
   z.strictObject({
     kind: z.literal('ach'),
-    ach: quantity(0, 10, '1/h', 'Give the yearly mean of air leaking in.'),
+    ach: quantity(0, 20, '1/h', 'Give the yearly mean of air leaking in.'),
   }),
 ]);
 
@@ -80,8 +80,8 @@ const FLOW = "Read the flow in the ventilation unit's commissioning sheet.";
 
 const ventilation = z.strictObject({
   flow: z.discriminatedUnion('kind', [
-    z.strictObject({ kind: z.literal('ach'), ach: quantity(0, 20, '1/h', FLOW) }),
-    z.strictObject({ kind: z.literal('volume'), m3PerHour: quantity(0, 20000, 'm3/h', FLOW) }),
+    z.strictObject({ kind: z.literal('ach'), ach: quantity(0, 30, '1/h', FLOW) }),
+    z.strictObject({ kind: z.literal('volume'), m3PerHour: quantity(0, 10000, 'm3/h', FLOW) }),
   ]),
   heatRecovery: quantity(0, 1, '', "Read it on the unit's data sheet; 0 without heat recovery."),
   bypassAbove: quantity(
@@ -102,7 +102,7 @@ const occupied = z.strictObject({ weekday: spans, weekend: spans });
 
 const conditioning = z
   .strictObject({
-    setPoint: quantity(5, 40, 'C', 'Give the operative temperature that is held.'),
+    setPoint: quantity(5, 35, 'C', 'Give the operative temperature that is held.'),
     maxPower: quantity(0, 1e6, 'W', 'Read it on the rating plate, or leave it out.').optional(),
   })
   .optional();
@@ -118,11 +118,11 @@ const airingRule = z.strictObject({
     .max(12)
     .optional(),
   clock: span.optional(),
-  openAbove: quantity(0, 50, 'C', 'Give the room temperature at which sashes are opened.'),
-  closeBelow: quantity(0, 50, 'C', 'Give the room temperature at which sashes are shut.'),
-  margin: quantity(0, 30, 'K', 'Say how much cooler it must be outside.'),
+  openAbove: quantity(5, 50, 'C', 'Give the room temperature at which sashes are opened.'),
+  closeBelow: quantity(5, 50, 'C', 'Give the room temperature at which sashes are shut.'),
+  margin: quantity(0, 20, 'K', 'Say how much cooler it must be outside.'),
   whenVacant: z.enum(['open', 'tilt', 'closed']),
-  windLimit: quantity(0.5, 40, 'm/s', 'Give the wind speed at which sashes are shut.').optional(),
+  windLimit: quantity(0.1, 50, 'm/s', 'Give the wind speed at which sashes are shut.').optional(),
 });
 
 /** A room of the house. */
@@ -135,8 +135,8 @@ export const roomSchema = z.strictObject({
   mass,
   envelope,
   thermalBridges: quantity(
-    -100,
-    1000,
+    0,
+    500,
     'W/K',
     'Add up length times psi of edges and joints, other than around windows.',
   ),

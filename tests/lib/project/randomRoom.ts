@@ -35,7 +35,7 @@ export const room = fc.record(
     id: fc.constant('room-1'),
     name: title,
     use: fc.constantFrom('living' as const, 'bedroom' as const, 'work' as const),
-    floorArea: figure(8, 200),
+    floorArea: figure(30, 200),
     volume: figure(20, 700),
     mass,
     envelope: fc.record({

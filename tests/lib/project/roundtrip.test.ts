@@ -36,7 +36,7 @@ describe('writing and reading back', () => {
         // A plain JSON reader sees the same data.
         expect(JSON.parse(text)).toEqual(JSON.parse(JSON.stringify(project)));
       }),
-      { numRuns: 60 },
+      { numRuns: 60, endOnFailure: true },
     );
   });
 

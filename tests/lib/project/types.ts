@@ -4,7 +4,13 @@ import type { BeamNormals } from '../../../lib/climate/index.ts';
 import type { Glazing } from '../../../lib/glazing/index.ts';
 import type { OpeningGeometry, Sides } from '../../../lib/opening/index.ts';
 import type { Project, ProjectInput, ProjectOpening } from '../../../lib/project/index.ts';
-import type { Room, Sash } from '../../../lib/room/index.ts';
+import type {
+  AdaptiveCategory,
+  CriterionId,
+  DinRegion,
+  Room,
+  Sash,
+} from '../../../lib/room/index.ts';
 import type { Schedule } from '../../../lib/schedule/index.ts';
 import type { HorizonPoint } from '../../../lib/sky/index.ts';
 
@@ -25,6 +31,9 @@ export const agree: {
   reveal: Same<ProjectOpening['reveal'], Sides>;
   frame: Same<ProjectOpening['frame']['widths'], OpeningGeometry['frame']>;
   geometry: Within<Omit<ProjectOpening, 'frame'>, Omit<OpeningGeometry, 'frame'>>;
+  criterion: Within<Project['settings']['criterion'], CriterionId>;
+  category: Same<Project['settings']['adaptiveCategory'], AdaptiveCategory>;
+  region: Same<Project['settings']['dinRegion'], DinRegion>;
   readAgain: Within<Project, ProjectInput>;
 } = {
   glazing: true,
@@ -37,5 +46,8 @@ export const agree: {
   reveal: true,
   frame: true,
   geometry: true,
+  criterion: true,
+  category: true,
+  region: true,
   readAgain: true,
 };
