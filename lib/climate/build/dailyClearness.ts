@@ -14,6 +14,9 @@ const DARKEST = 0.1;
 /** Share of a clear month's sun beyond which the ceiling is lifted: thin, dry or snow-lit air. */
 const ROOM_BELOW_CLEAR = 0.92;
 
+/** No day's clearness is over this, lifted or not. */
+const CLEAREST = 0.95;
+
 /** The days' sun. */
 export interface DailyClearness {
   /** Horizontal irradiation of each day, Wh/m2; DAYS values. */
@@ -61,7 +64,7 @@ export function dailyClearness(
       score: score.subarray(from, to),
       low: Math.min(DARKEST, mean / 3),
       high: Float64Array.from(outside, (out, i) =>
-        out > 0 ? (sun.clearDay[from + i] / out) * lift[m] : 0,
+        out > 0 ? Math.min((sun.clearDay[from + i] / out) * lift[m], CLEAREST) : 0,
       ),
       clearness: new Float64Array(to - from),
     };

@@ -32,7 +32,7 @@ export function hourlyGlobal(sun: SunHours, days: DailyClearness, gaussian: Rand
   };
   for (let d = 0; d < DAYS; d++) {
     if (days.ghiDay[d] <= 0) continue;
-    openDay(day, sun, d, days.lift[monthOfDayIndex[d]]);
+    openDay(day, sun, d, days.lift[monthOfDayIndex[d]], days.ghiDay[d]);
     const n = day.hours.length;
     drawDeviations(day, days.ghiDay[d] / sun.outsideDay[d], sun.outsideDay[d], gaussian);
     spreadDay(day, days.ghiDay[d]);
@@ -57,13 +57,20 @@ interface Day {
   global: Float64Array;
 }
 
-function openDay(day: Day, sun: SunHours, d: number, lift: number): void {
+function openDay(day: Day, sun: SunHours, d: number, lift: number, total: number): void {
   day.hours.length = 0;
+  let most = 0;
   for (let hour = d * 24; hour < d * 24 + 24; hour++) {
     if (sun.outside[hour] <= 0) continue;
     const i = day.hours.push(hour) - 1;
     day.ceiling[i] = sun.outside[hour] * Math.min(sun.clear[hour] * lift, MOST_CLEARNESS);
     day.course[i] = Math.log(Math.max(sun.course[hour], 0.05) / sun.clear[hour]);
+    most += day.ceiling[i];
+  }
+  if (most >= total) return;
+  // Sun so low and bright, at the edge of the polar night, that the clear sky's course cannot hold it.
+  for (let i = 0; i < day.hours.length; i++) {
+    day.ceiling[i] = sun.outside[day.hours[i]] * MOST_CLEARNESS;
   }
 }
 

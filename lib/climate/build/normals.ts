@@ -118,8 +118,8 @@ export function sunProblems(normals: BeamNormals, outside: ArrayLike<number>): P
     return {
       path: `ghiKWhPerM2Day[${m}]`,
       message: `The ${monthNames[m]} global is more than the sun gives at this latitude`,
-      value: `${value} kWh/m2 a day`,
-      allowed: `0 to ${most.toFixed(2)} kWh/m2 a day`,
+      value: `${Number(value.toFixed(4))} kWh/m2 a day`,
+      allowed: `0 to ${Math.floor(most * 100) / 100} kWh/m2 a day`,
       fix: 'Check the unit (a mean day, not the month), the month and the latitude.',
     };
   });

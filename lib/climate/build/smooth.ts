@@ -12,17 +12,19 @@ export function smoothThroughMeans(
   lengths: ArrayLike<number>,
   passes = longest(lengths),
 ): Float64Array {
-  const curve = new Float64Array(Array.from(lengths).reduce((a, b) => a + b, 0));
-  for (let i = 0, at = 0; i < means.length; at += lengths[i], i++) {
-    curve.fill(means[i], at, at + lengths[i]);
-  }
+  const mean = Float64Array.from(means); // one kind of array, so that the inner loops stay fast
+  const end = new Int32Array(mean.length);
+  for (let i = 0, at = 0; i < mean.length; i++) end[i] = at += lengths[i];
+  const curve = new Float64Array(end[end.length - 1]);
+  for (let i = 0; i < mean.length; i++) curve.fill(mean[i], i ? end[i - 1] : 0, end[i]);
   for (let pass = 0; pass < passes; pass++) {
     smoothOnce(curve);
-    for (let i = 0, at = 0; i < means.length; at += lengths[i], i++) {
+    for (let i = 0, from = 0; i < mean.length; from = end[i++]) {
+      const to = end[i];
       let sum = 0;
-      for (let k = at; k < at + lengths[i]; k++) sum += curve[k];
-      const shift = means[i] - sum / lengths[i];
-      for (let k = at; k < at + lengths[i]; k++) curve[k] += shift;
+      for (let k = from; k < to; k++) sum += curve[k];
+      const shift = mean[i] - sum / (to - from);
+      for (let k = from; k < to; k++) curve[k] += shift;
     }
   }
   return curve;

@@ -2,6 +2,9 @@ import { MOST_MONTHLY_CLEARNESS } from './normals.ts';
 import type { BeamNormals } from './normals.ts';
 import { monthlyDiffuseShare, usualClearnessSpread } from './defaults.ts';
 
+/** Sun that may go without a word where there is none to carry it, Wh/m2 a day. */
+const TWILIGHT = 20;
+
 /** Monthly sun to be met, Wh/m2 a day; 12 values each. */
 export interface SunTargets {
   ghi: number[];
@@ -25,7 +28,7 @@ export function sunTargets(
 ): SunTargets {
   const given = normals.ghiKWhPerM2Day.map((x) => x * 1000);
   const ghi = given.map((x, m) => Math.min(x * sunnier, MOST_MONTHLY_CLEARNESS * outside[m]));
-  const held = ghi.flatMap((x, m) => (given[m] * sunnier > 1.005 * x + 0.5 ? [m] : []));
+  const held = ghi.flatMap((x, m) => (given[m] * sunnier > 1.005 * x + TWILIGHT ? [m] : []));
   const clearness = (x: number, m: number) => (outside[m] > 0 ? x / outside[m] : 0);
   const dhi = normals.dhiKWhPerM2Day?.map((x, m) => {
     if (sunnier === 1) return Math.min(x * 1000, ghi[m]);
