@@ -90,6 +90,33 @@ describe('things that do not fit', () => {
       },
       /climate\.normals\.dryBulbMean\[6\]/,
     ],
+    [
+      'cooling set below heating',
+      (p) => void (p.rooms[0].cooling = { setPoint: 19 }),
+      /^rooms\[0\] "Living room"\.cooling\.setPoint$/,
+    ],
+    [
+      'two parts of one name',
+      (p) => {
+        const { envelope } = p.rooms[0];
+        if (envelope.kind === 'parts') envelope.parts[1].name = envelope.parts[0].name;
+      },
+      /^rooms\[0\] "Living room"\.envelope\.parts\[1\]\.name$/,
+    ],
+    [
+      'a window of more heat loss than glass alone',
+      (p) => {
+        const { frame } = p.openings[0];
+        p.openings[0].frame = { ...frame, Uf: 10, psiInstall: 0.5, psiSpacer: 0.3 };
+        p.openings[0].glazing = 'single-clear-3';
+      },
+      /^openings\[0\] "South window"\.frame\.Uf$/,
+    ],
+    [
+      'more window than the room has walls',
+      (p) => void (p.openings[0] = { ...p.openings[0], width: 10, height: 10, count: 9 }),
+      /^openings$/,
+    ],
     ['an opening called any', (p) => void (p.openings[0].id = 'any'), /openings\[0\] ".*"\.id/],
   ];
   it.each(cases)('%s', (_, change, path) => {
@@ -106,6 +133,11 @@ describe('warnings', () => {
   const rules = [{ id: 'r', when: {}, then: { kind: 'tilt' as const, angle: 85 } }];
   const schedules = [{ id: 's', name: 'S', rules, minMinutesBetweenMoves: 0 }];
   const cases: [string, (p: Project) => void, RegExp][] = [
+    [
+      'a rule that airs and heats at once',
+      (p) => void (p.rooms[0].airing[0].closeBelow = 17),
+      /^rooms\[0\] "Living room"\.airing\[0\]\.closeBelow$/,
+    ],
     ['nothing to study', (p) => void (p.openings = []), /^openings$/],
     [
       'a blind nobody moves',
