@@ -5,7 +5,8 @@ import { HOURS, STEPS_PER_HOUR, clockText, dateText } from '../time/index.ts';
 
 /**
  * One row an hour: local date and clock at the hour's start, the weather, then four columns an
- * opening in W per m2 of glass and, where it has a blind, the share of the hour it was lowered.
+ * opening in W per m2 of glass and, where it has a blind, the share of the hour it was lowered;
+ * last each room's temperature and heating without and with shading.
  * Units stand in the headers; a name that starts like a formula is made harmless.
  */
 export function hourlyCsv(result: StudyResult, year: TypicalYear): string {
@@ -29,6 +30,15 @@ export function hourlyCsv(result: StudyResult, year: TypicalYear): string {
           : []),
       ] as typeof columns;
     }),
+    ...result.rooms.flatMap(({ name, runs }): typeof columns => [
+      [
+        `${name}: operative without shading (C)`,
+        (hour) => round(runs.without.year.operative[hour]),
+      ],
+      [`${name}: operative with shading (C)`, (hour) => round(runs.with.year.operative[hour])],
+      [`${name}: heating without shading (W)`, (hour) => round(runs.without.year.heating[hour])],
+      [`${name}: heating with shading (W)`, (hour) => round(runs.with.year.heating[hour])],
+    ]),
   ];
   const rows = Array.from({ length: HOURS }, (_, hour) => columns.map(([, value]) => value(hour)));
   return `${Papa.unparse({ fields: columns.map(([head]) => head), data: rows }, csvStyle)}\r\n`;

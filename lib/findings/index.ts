@@ -1,6 +1,13 @@
 export { compassWord } from './compass.ts';
 export { hourlyCsv } from './hourlyCsv.ts';
 export { studyJson } from './studyJson.ts';
+export {
+  causeSentences,
+  causeShares,
+  criteriaTable,
+  openingNames,
+  roomTable,
+} from './roomTables.ts';
 export { monthsTable, peaksTable, sumsTable } from './studyTables.ts';
 export { tableText } from './table.ts';
 export type { Table } from './table.ts';

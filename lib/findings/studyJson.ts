@@ -1,8 +1,15 @@
 import type { StudyResult } from '../study/index.ts';
-import { shareStopped } from '../study/index.ts';
+import { roomDetail, shareStopped } from '../study/index.ts';
 
-/** The sums of a study as plain data for other programs; units are in the names. */
-export function studyJson(result: StudyResult, projectName: string): Record<string, unknown> {
+/**
+ * The sums of a study as plain data for other programs; units are in the names.
+ * @param threshold operative temperature over which an hour is too hot, C
+ */
+export function studyJson(
+  result: StudyResult,
+  projectName: string,
+  threshold: number,
+): Record<string, unknown> {
   return {
     format: 'shadewright-results',
     version: 1,
@@ -24,6 +31,13 @@ export function studyJson(result: StudyResult, projectName: string): Record<stri
       },
     })),
     facades: result.facades.map((facade) => ({ ...facade, shareStopped: stopped(facade.sums) })),
+    rooms: result.rooms.map(({ runs, ...room }) => ({
+      ...room,
+      detail: {
+        without: roomDetail(runs.without, threshold),
+        with: roomDetail(runs.with, threshold),
+      },
+    })),
     total: { ...result.total, shareStopped: stopped(result.total) },
   };
 }

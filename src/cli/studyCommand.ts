@@ -2,9 +2,13 @@ import { basename, join } from 'node:path';
 import { Command } from 'commander';
 import type { TypicalYear } from '../../lib/climate/index.ts';
 import {
+  causeSentences,
+  criteriaTable,
   hourlyCsv,
   monthsTable,
+  openingNames,
   peaksTable,
+  roomTable,
   studyJson,
   sumsTable,
   tableText,
@@ -13,8 +17,9 @@ import { InputError, formatProblem } from '../../lib/problem/index.ts';
 import type { Problem } from '../../lib/problem/index.ts';
 import { checkProject } from '../../lib/project/index.ts';
 import type { Project } from '../../lib/project/index.ts';
-import { createEngine } from '../../lib/study/index.ts';
-import type { StudyResult } from '../../lib/study/index.ts';
+import { roomCautions } from '../../lib/room/index.ts';
+import { createEngine, roomDetail } from '../../lib/study/index.ts';
+import type { RoomResult, StudyResult } from '../../lib/study/index.ts';
 import { stations } from '../library/climates.ts';
 import { blinds, glazings } from '../library/index.ts';
 import { yearOf } from '../library/year.ts';
@@ -28,6 +33,7 @@ Prints tables in kWh of all panes of an opening:
   Gain without  solar heat that enters through the bare glass
   Gain with     the same with insect screen and blind as scheduled
   Stopped       the part of the gain that screen and blind keep out
+and for each room its overheating hours, criteria, heating need and what heats it when it is too hot.
 Summer is June to August, December to February south of the equator.
 The strongest hour is given in W per m2 of glass with its local date and clock.
 
@@ -93,6 +99,24 @@ function printStudy(
     monthsTable(result),
   ];
   for (const table of tables) output.print(`\n${tableText(table)}`);
+  for (const room of result.rooms) printRoom(output, project, result, room);
+}
+
+function printRoom(output: Output, project: Project, result: StudyResult, room: RoomResult): void {
+  const limit = project.settings.overheatingLimit;
+  output.print(`\n${tableText(roomTable(room, limit))}`);
+  for (const shading of ['without', 'with'] as const) {
+    const detail = roomDetail(room.runs[shading], limit);
+    output.print(`${shading === 'without' ? 'Without' : 'With'} shading:`);
+    for (const line of causeSentences(detail, openingNames(result))) output.print(`  ${line}`);
+    const { usefulShare, heatingDays } = detail.useful;
+    output.print(
+      `  On the ${heatingDays} days that need heat without sun, ${Math.round(usefulShare * 100)} % ` +
+        'of the sun that comes in saves heating.',
+    );
+  }
+  output.print(`\n${tableText(criteriaTable(room))}`);
+  for (const caution of Object.values(roomCautions)) output.print(`caution: ${caution}`);
 }
 
 function writeResults(
@@ -105,6 +129,7 @@ function writeResults(
   const hourly = join(folder, 'hourly.csv');
   const results = join(folder, 'results.json');
   writeText(hourly, hourlyCsv(result, year));
-  writeText(results, `${JSON.stringify(studyJson(result, project.name), null, 2)}\n`);
+  const json = studyJson(result, project.name, project.settings.overheatingLimit);
+  writeText(results, `${JSON.stringify(json, null, 2)}\n`);
   output.print(`\nWritten: ${hourly}, ${results}`);
 }
