@@ -50,6 +50,8 @@ export interface MonthlyNormals {
   wind?: number[];
   /** Mean daily diffuse horizontal irradiation, kWh/m2, where known. */
   dhiKWhPerM2Day?: number[];
+  /** Mean daily direct normal irradiation, kWh/m2, where known. */
+  dniKWhPerM2Day?: number[];
   /** Standard deviation of the daily mean temperature inside the month, K, where known. */
   dailyMeanTempStd?: number[];
   /** Standard deviation of the daily clearness index inside the month, where known. */

@@ -1,14 +1,13 @@
 import { InputError, showValue } from '../../problem/index.ts';
 import type { Problem } from '../../problem/index.ts';
 import { daysInMonth } from '../../time/index.ts';
-import type { TypicalYear } from '../types.ts';
+import type { MonthlyNormals, TypicalYear } from '../types.ts';
 import { dailyClearness } from './dailyClearness.ts';
 import { dailyTemperature } from './dailyTemperature.ts';
 import { usualTemperatureSpread } from './defaults.ts';
 import { hourlyGlobal } from './hourlyClearness.ts';
 import { monthNames, monthStart } from './months.ts';
 import { shapeProblems, sunProblems } from './normals.ts';
-import type { BeamNormals } from './normals.ts';
 import { gaussianFrom, randomStream } from './random.ts';
 import { splitYear } from './split.ts';
 import { sunHours } from './sunHours.ts';
@@ -53,7 +52,7 @@ const USUAL_WIND = 3;
  * @throws InputError naming the month, the value and what is allowed
  */
 export function buildTypicalYear(
-  normals: BeamNormals,
+  normals: MonthlyNormals,
   place: BuildPlace,
   options: BuildOptions = {},
 ): TypicalYear {

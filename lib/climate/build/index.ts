@@ -1,4 +1,3 @@
 export { buildTypicalYear } from './buildTypicalYear.ts';
 export type { BuildOptions, BuildPlace } from './buildTypicalYear.ts';
 export { normalsProblems } from './normals.ts';
-export type { BeamNormals } from './normals.ts';

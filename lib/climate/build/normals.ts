@@ -5,12 +5,6 @@ import { HOURS, STEPS_PER_HOUR, daysInMonth } from '../../time/index.ts';
 import type { MonthlyNormals } from '../types.ts';
 import { monthNames, monthOfDayIndex } from './months.ts';
 
-/** Normals with the direct normal irradiation, which tells beam at low sun from beam at high sun. */
-export interface BeamNormals extends MonthlyNormals {
-  /** Mean daily direct normal irradiation, kWh/m2, where known; used along with the diffuse. */
-  dniKWhPerM2Day?: number[];
-}
-
 /** Most of the extraterrestrial that a month can get at the ground; dry highlands come near it. */
 export const MOST_MONTHLY_CLEARNESS = 0.85;
 
@@ -18,7 +12,7 @@ export const MOST_MONTHLY_CLEARNESS = 0.85;
 const SLACK = 0.02;
 
 interface Field {
-  name: keyof BeamNormals;
+  name: keyof MonthlyNormals;
   min: number;
   max: number;
   unit: string;
@@ -43,14 +37,14 @@ const FIELDS: readonly Field[] = [
  * outside the atmosphere allows.
  * @param latitude degrees, north positive
  */
-export function normalsProblems(normals: BeamNormals, latitude?: number): Problem[] {
+export function normalsProblems(normals: MonthlyNormals, latitude?: number): Problem[] {
   const problems = shapeProblems(normals);
   if (problems.length > 0 || latitude === undefined) return problems;
   return sunProblems(normals, monthlyExtraterrestrial(latitude));
 }
 
 /** Problems that need no sun: counts, ranges and order. */
-export function shapeProblems(normals: BeamNormals): Problem[] {
+export function shapeProblems(normals: MonthlyNormals): Problem[] {
   const problems = FIELDS.flatMap((field) => fieldProblems(normals, field));
   if (problems.length > 0) return problems;
   const { dryBulbMean: mean, dryBulbDailyMin: min, dryBulbDailyMax: max } = normals;
@@ -79,7 +73,7 @@ export function shapeProblems(normals: BeamNormals): Problem[] {
   return problems;
 }
 
-function fieldProblems(normals: BeamNormals, field: Field): Problem[] {
+function fieldProblems(normals: MonthlyNormals, field: Field): Problem[] {
   const values: unknown = normals[field.name];
   const unit = field.unit ? ` ${field.unit}` : '';
   if (values === undefined && field.optional) return [];
@@ -111,7 +105,7 @@ function fieldProblems(normals: BeamNormals, field: Field): Problem[] {
  * Months with more global than the sun allows.
  * @param outside monthly mean of daily extraterrestrial irradiation, kWh/m2; 12 values
  */
-export function sunProblems(normals: BeamNormals, outside: ArrayLike<number>): Problem[] {
+export function sunProblems(normals: MonthlyNormals, outside: ArrayLike<number>): Problem[] {
   return normals.ghiKWhPerM2Day.flatMap((value, m) => {
     const most = mostGlobal(outside[m]);
     if (value <= most) return [];

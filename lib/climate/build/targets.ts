@@ -1,5 +1,5 @@
+import type { MonthlyNormals } from '../types.ts';
 import { MOST_MONTHLY_CLEARNESS } from './normals.ts';
-import type { BeamNormals } from './normals.ts';
 import { monthlyDiffuseShare, usualClearnessSpread } from './defaults.ts';
 
 /** Sun that may go without a word where there is none to carry it, Wh/m2 a day. */
@@ -22,7 +22,7 @@ export interface SunTargets {
  * @param outside monthly mean of daily extraterrestrial irradiation, Wh/m2; 12 values
  */
 export function sunTargets(
-  normals: BeamNormals,
+  normals: MonthlyNormals,
   outside: ArrayLike<number>,
   sunnier: number,
 ): SunTargets {

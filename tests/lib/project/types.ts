@@ -1,6 +1,6 @@
 // Compile-time checks: `npm run types` fails where the file's types part from those of the engine.
 import type { Blind } from '../../../lib/blind/index.ts';
-import type { BeamNormals } from '../../../lib/climate/index.ts';
+import type { MonthlyNormals } from '../../../lib/climate/index.ts';
 import type { Glazing } from '../../../lib/glazing/index.ts';
 import type { OpeningGeometry, Sides } from '../../../lib/opening/index.ts';
 import type { Project, ProjectInput, ProjectOpening } from '../../../lib/project/index.ts';
@@ -26,7 +26,7 @@ export const agree: {
   schedule: Same<Project['schedules'][number], Schedule>;
   room: Same<Project['rooms'][number], Room>;
   horizon: Same<Project['site']['horizon'][number], HorizonPoint>;
-  normals: Same<Extract<Project['climate'], { kind: 'monthly' }>['normals'], BeamNormals>;
+  normals: Same<Extract<Project['climate'], { kind: 'monthly' }>['normals'], MonthlyNormals>;
   sash: Same<NonNullable<ProjectOpening['airing']>, Sash>;
   reveal: Same<ProjectOpening['reveal'], Sides>;
   frame: Same<ProjectOpening['frame']['widths'], OpeningGeometry['frame']>;

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { buildTypicalYear, normalsProblems } from '../../../../lib/climate/build/index.ts';
-import type { BeamNormals } from '../../../../lib/climate/build/index.ts';
+import type { MonthlyNormals } from '../../../../lib/climate/index.ts';
 import { InputError } from '../../../../lib/problem/index.ts';
 import five from '../../../reference/climate-normals-five.json' with { type: 'json' };
 import { placeOf } from './support.ts';
@@ -9,7 +9,7 @@ import type { Station } from './support.ts';
 const station = five.stations[3] as unknown as Station;
 
 /** The station's normals with one value changed. */
-function changed(name: keyof BeamNormals, month: number, value: unknown): BeamNormals {
+function changed(name: keyof MonthlyNormals, month: number, value: unknown): MonthlyNormals {
   const values: unknown[] = [...(station[name] ?? [])];
   values[month] = value;
   return { ...station, [name]: values };
@@ -64,7 +64,7 @@ describe('problems of monthly normals', () => {
   it('refuses eleven values, and none', () => {
     const eleven = { ...station, dryBulbMean: station.dryBulbMean.slice(0, 11) };
     expect(normalsProblems(eleven)[0].value).toBe('11 values');
-    const none = { ...station, dryBulbDailyMax: undefined } as unknown as BeamNormals;
+    const none = { ...station, dryBulbDailyMax: undefined } as unknown as MonthlyNormals;
     expect(normalsProblems(none)[0].path).toBe('dryBulbDailyMax');
     expect(normalsProblems({ ...station, wind: undefined })).toEqual([]);
   });
@@ -86,7 +86,7 @@ describe('problems of monthly normals', () => {
 
 describe('bad input to a built year', () => {
   const build = (
-    normals: BeamNormals,
+    normals: MonthlyNormals,
     place: Partial<ReturnType<typeof placeOf>>,
     options?: { seed?: number; warmer?: number; sunnier?: number },
   ) => buildTypicalYear(normals, { ...placeOf(station), ...place }, options);

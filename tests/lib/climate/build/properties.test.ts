@@ -1,7 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { buildTypicalYear, normalsProblems } from '../../../../lib/climate/build/index.ts';
-import type { BeamNormals, BuildPlace } from '../../../../lib/climate/build/index.ts';
+import type { BuildPlace } from '../../../../lib/climate/build/index.ts';
+import type { MonthlyNormals } from '../../../../lib/climate/index.ts';
 import { byDay, byMonth, expectSoundHours, mean, months, outsideHours, sum } from './support.ts';
 
 interface Wish {
@@ -43,7 +44,7 @@ const wishes: fc.Arbitrary<Wish> = fc.record({
   seed: fc.nat(),
 });
 
-function granted(wish: Wish): { place: BuildPlace; normals: BeamNormals } {
+function granted(wish: Wish): { place: BuildPlace; normals: MonthlyNormals } {
   const standardOffset = Math.round(wish.longitude / 15);
   const { latitude, longitude, elevation } = wish;
   const place = { latitude, longitude, elevation, standardOffset, name: 'Anywhere' };
@@ -53,7 +54,7 @@ function granted(wish: Wish): { place: BuildPlace; normals: BeamNormals } {
     (m) => wish.mean - wish.swing * Math.cos((2 * Math.PI * (m - 0.5)) / 12 + south),
   );
   const ghiKWhPerM2Day = outside.map((x, m) => (x / 1000) * wish.clearness[m]);
-  const normals: BeamNormals = {
+  const normals: MonthlyNormals = {
     ghiKWhPerM2Day,
     dryBulbMean: temperature,
     dryBulbDailyMin: temperature.map((t, m) => t - wish.place * wish.range[m]),
@@ -105,7 +106,7 @@ describe('built years of any plausible normals', () => {
 
   // From the poles to the equator at the very least and most that is taken.
   it.each([90, -90, 75, 67, 66.5, 0, -45])('hold at the limits, latitude %f', (latitude) => {
-    const normals: BeamNormals = {
+    const normals: MonthlyNormals = {
       ghiKWhPerM2Day: new Array<number>(12).fill(14),
       dryBulbMean: new Array<number>(12).fill(10),
       dryBulbDailyMin: new Array<number>(12).fill(5),

@@ -1,11 +1,12 @@
 import { expect } from 'vitest';
-import type { BeamNormals, BuildPlace } from '../../../../lib/climate/build/index.ts';
+import type { BuildPlace } from '../../../../lib/climate/build/index.ts';
+import type { MonthlyNormals } from '../../../../lib/climate/index.ts';
 import { ineichen, perezCoefficients } from '../../../../lib/sky/index.ts';
 import { airMass, buildSunYear } from '../../../../lib/sun/index.ts';
 import { DAYS, HOURS, STEPS_PER_HOUR, monthOfDay } from '../../../../lib/time/index.ts';
 
 /** A station of the reference files: its place, its normals and hours over 25 C. */
-export interface Station extends BeamNormals {
+export interface Station extends MonthlyNormals {
   station: string;
   latitude: number;
   longitude: number;
@@ -28,7 +29,7 @@ export function withoutBeam(station: Station): Station {
 }
 
 /** The station's global, temperatures and wind alone: what a person can type in. */
-export function fewest(station: Station): BeamNormals {
+export function fewest(station: Station): MonthlyNormals {
   const { ghiKWhPerM2Day, dryBulbMean, dryBulbDailyMin, dryBulbDailyMax, wind } = station;
   return { ghiKWhPerM2Day, dryBulbMean, dryBulbDailyMin, dryBulbDailyMax, wind };
 }
