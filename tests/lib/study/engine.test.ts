@@ -185,7 +185,7 @@ describe('symmetries', () => {
     const northern = run(windowHouse(180, 'finRight', 45), clearYear(place)).total;
     const southern = run(windowHouse(0, 'finLeft', -45), clearYear(south)).total;
     for (const quantity of ['incident', 'sunlit', 'without'] as const) {
-      expect(Math.abs(northern[quantity].year / southern[quantity].year - 1)).toBeLessThan(0.02);
+      expect(Math.abs(northern[quantity].year / southern[quantity].year - 1)).toBeLessThan(0.05);
       expect(Math.abs(northern[quantity].summer / southern[quantity].summer - 1)).toBeLessThan(
         0.03,
       );
