@@ -7,10 +7,10 @@ import type { RuleAction } from '../../../lib/schedule/index.ts';
 export const BANDS = {
   gain: { top: 24, height: 168 },
   blind: { top: 222, height: 38 },
-  temperature: { top: 290, height: 84 },
+  temperature: { top: 290, height: 112 },
 } as const;
 export const STRIP_MARGIN = { left: 44, right: 22 };
-export const STRIP_HEIGHT = 400;
+export const STRIP_HEIGHT = 428;
 
 /** Steps of a day in the order they pass. */
 export function stepsOfHours(hours: readonly number[]): number[] {

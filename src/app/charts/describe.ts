@@ -1,8 +1,9 @@
 import { STEPS_PER_HOUR } from '../../../lib/time/index.ts';
 import type { YearCalendar } from '../../../lib/time/index.ts';
-import type { SheetKind, ShownUnit } from './quantities.ts';
+import type { SheetKind } from './quantities.ts';
 import { dayAndClock } from './sheetGrid.ts';
 import type { SheetGrid } from './sheetGrid.ts';
+import type { ShownUnit } from './shownUnit.ts';
 import {
   MONTHS,
   capital,
@@ -14,7 +15,7 @@ import {
   percent,
 } from './words.ts';
 
-/** Whose figures a chart shows, as it stands in a sentence: `the whole house`, `West door`. */
+/** Whose figures a chart shows, as they stand in a sentence: `the whole house`, `West door`. */
 export type Subject = string;
 
 /** What a year sheet shows, in two sentences computed from its values (in shown units). */
@@ -31,7 +32,7 @@ export function describeSheet(
   const when = (hour: number) =>
     `${dayWords(dayAndClock(grid, hour).day)}, ${hourWords(calendar, hour)}`;
   const value = (hour: number) => measured(values[hour], unit.digits, unit.symbol);
-  const whose = kind.ofSite ? '' : ` of ${subject}`;
+  const whose = kind.of === 'site' ? '' : ` of ${subject}`;
   const intro = `${capital(kind.name)}${whose}, hour by hour over a typical year.`;
   if (kind.measure === 'temperature') {
     const mean = values.reduce((sum, v) => sum + v, 0) / values.length;
@@ -41,6 +42,13 @@ export function describeSheet(
     );
   }
   if (!(values[most] > 0)) return `${intro} It is nothing in every hour.`;
+  if (kind.measure === 'excess') {
+    const hours = values.reduce((count, v) => count + (v > 0 ? 1 : 0), 0);
+    return (
+      `${intro} The room is over the limit in ${figure(hours)} of 8,760 hours, by ` +
+      `${value(most)} at most (${when(most)}).`
+    );
+  }
   const months = monthSums(values, calendar);
   const year = months.reduce((sum, m) => sum + m, 0);
   const top = months.indexOf(Math.max(...months));
@@ -82,6 +90,9 @@ export interface DayFigures {
   outdoor: Float64Array;
   /** Share of the glass covered at each quarter hour of the year, 0 to 1. */
   covered?: Float32Array;
+  room?: { without: Float64Array; with: Float64Array };
+  /** Whose room temperatures they are. */
+  roomName?: string;
   heat: ShownUnit;
   temperature: ShownUnit;
 }
@@ -104,9 +115,20 @@ export function describeDay(day: DayFigures, calendar: YearCalendar): string {
         `${hourWords(calendar, peak)} with ${measured(day.without[peak], heat.digits, heat.symbol)}.`
       : `On ${day.date} the sun brings ${day.subject} nothing.`;
   return (
-    `${gains} ${coverWords(day, calendar)}Outdoors it is ` +
+    `${gains} ${coverWords(day, calendar)}${roomWords(day)}Outdoors it is ` +
     `${figure(Math.min(...sky), temperature.digits)} to ` +
     `${measured(Math.max(...sky), temperature.digits, temperature.symbol)}.`
+  );
+}
+
+/** How warm the room gets; empty where none is shown. */
+function roomWords({ room, roomName, hours, temperature }: DayFigures): string {
+  if (!room) return '';
+  const top = (series: Float64Array) => Math.max(...hours.map((h) => series[h]));
+  return (
+    `${capital(roomName ?? 'the room')} gets up to ` +
+    `${measured(top(room.without), temperature.digits, temperature.symbol)} without shading and ` +
+    `${measured(top(room.with), temperature.digits, temperature.symbol)} with it. `
   );
 }
 

@@ -1,20 +1,27 @@
-import { fromSI, unitOf } from '../../../lib/units/index.ts';
-import type { UnitSystem } from '../../../lib/units/index.ts';
 import { HOURS, STEPS_PER_HOUR } from '../../../lib/time/index.ts';
-import type { HourlyOf, WeatherSeries } from '../../worker/api.ts';
+import type { HourlyOf, RoomSeries, WeatherSeries } from '../../worker/api.ts';
 import type { SheetQuantity } from '../state/selection.svelte.ts';
 import type { RampKind } from './ramp.ts';
+import type { Measure } from './shownUnit.ts';
 
 /** Where hourly series come from: the engine in its worker. An empty id is the house. */
 export interface SeriesSource {
   hourly(opening: string, quantity: HourlyOf): Promise<Float64Array | undefined>;
   houseHourly(quantity: HourlyOf): Promise<Float64Array | undefined>;
   covered(opening: string): Promise<Float32Array | undefined>;
+  roomSeries(room: string): Promise<RoomSeries | undefined>;
   weather(): Promise<WeatherSeries | undefined>;
 }
 
-/** How values of a quantity are measured: which unit they are shown in and how they add up. */
-export type Measure = 'heat' | 'share' | 'temperature';
+/** What series are asked for. */
+export interface Target {
+  /** Id of an opening; empty: the house. */
+  opening: string;
+  /** Id of the room whose temperatures are shown; empty: none. */
+  room: string;
+  /** Operative temperature over which the room counts as too hot, C. */
+  limit: number;
+}
 
 /** One row of the table of quantities that a year sheet can show. */
 export interface SheetKind {
@@ -23,46 +30,77 @@ export interface SheetKind {
   name: string;
   /** What it is, for whoever has not met it. */
   about: string;
+  /** What it belongs to. */
+  of: 'opening' | 'room' | 'site';
   measure: Measure;
   ramp: RampKind;
   /** Quantities that are read against each other share the scale of this one. */
   scaleOf?: SheetQuantity;
   /** Where the two arms of a temperature ramp meet, C. */
-  middle?: number;
-  /** The same for every opening. */
-  ofSite?: boolean;
-  /** In SI, HOURS values: W/m2 of glass, or W for the house; 0 to 1; degrees C. */
-  load(source: SeriesSource, opening: string): Promise<Float64Array | undefined>;
+  middle?: (target: Target) => number;
+  /** In SI, HOURS values: W/m2 of glass, or W for the house; 0 to 1; degrees C; K. */
+  load(source: SeriesSource, target: Target): Promise<Float64Array | undefined>;
 }
 
 function heat(quantity: HourlyOf): SheetKind['load'] {
-  return (source, opening) =>
+  return (source, { opening }) =>
     opening ? source.hourly(opening, quantity) : source.houseHourly(quantity);
+}
+
+function gain(key: 'without' | 'with', name: string, about: string): SheetKind {
+  return {
+    key,
+    name,
+    about,
+    of: 'opening',
+    measure: 'heat',
+    ramp: 'power',
+    scaleOf: 'without',
+    load: heat(key),
+  };
+}
+
+function room(key: SheetQuantity, scheme: keyof RoomSeries): SheetKind {
+  return {
+    key,
+    name: `room temperature ${scheme} shading`,
+    about: 'Operative: the mean of air and surfaces. The colours part at the limit of the project.',
+    of: 'room',
+    measure: 'temperature',
+    ramp: 'temperature',
+    scaleOf: 'roomWithout',
+    middle: ({ limit }) => limit,
+    load: async (source, target) => (await source.roomSeries(target.room))?.[scheme],
+  };
+}
+
+function over(key: SheetQuantity, scheme: keyof RoomSeries): SheetKind {
+  return {
+    key,
+    name: `overheating ${scheme} shading`,
+    about: 'By how much the operative temperature of the room is over the limit of the project.',
+    of: 'room',
+    measure: 'excess',
+    ramp: 'power',
+    scaleOf: 'overWithout',
+    load: async (source, { room: id, limit }) =>
+      (await source.roomSeries(id))?.[scheme].map((t) => Math.max(0, t - limit)),
+  };
 }
 
 /** Everything a year sheet can show; a new quantity is a new row. */
 export const sheetKinds: readonly SheetKind[] = [
-  {
-    key: 'without',
-    name: 'solar gain without shading',
-    about: 'Heat of the sun that the bare glass would let in.',
-    measure: 'heat',
-    ramp: 'power',
-    load: heat('without'),
-  },
-  {
-    key: 'with',
-    name: 'solar gain with shading',
-    about: 'Heat of the sun that is left behind insect screen and blind as scheduled.',
-    measure: 'heat',
-    ramp: 'power',
-    scaleOf: 'without',
-    load: heat('with'),
-  },
+  gain('without', 'solar gain without shading', 'Heat of the sun that bare glass would let in.'),
+  gain(
+    'with',
+    'solar gain with shading',
+    'Heat of the sun that is left behind insect screen and blind as scheduled.',
+  ),
   {
     key: 'stopped',
     name: 'solar gain stopped',
     about: 'What insect screen and blind keep out: gain without less gain with.',
+    of: 'opening',
     measure: 'heat',
     ramp: 'power',
     scaleOf: 'without',
@@ -72,6 +110,7 @@ export const sheetKinds: readonly SheetKind[] = [
     key: 'lowered',
     name: 'glass covered by the blind',
     about: 'Share of the glass under a lowered blind, mean of the hour.',
+    of: 'opening',
     measure: 'share',
     ramp: 'share',
     load: loweredShare,
@@ -80,6 +119,7 @@ export const sheetKinds: readonly SheetKind[] = [
     key: 'sunlit',
     name: 'irradiance on the glass',
     about: 'Sun and sky on the glass in its reveal, under its overhang and between its fins.',
+    of: 'opening',
     measure: 'heat',
     ramp: 'power',
     scaleOf: 'incident',
@@ -89,18 +129,23 @@ export const sheetKinds: readonly SheetKind[] = [
     key: 'incident',
     name: 'irradiance on the open facade',
     about: 'Sun and sky on the plane of the glass with nothing near it to shade it.',
+    of: 'opening',
     measure: 'heat',
     ramp: 'power',
     load: heat('incident'),
   },
+  room('roomWithout', 'without'),
+  room('roomWith', 'with'),
+  over('overWithout', 'without'),
+  over('overWith', 'with'),
   {
     key: 'outdoor',
     name: 'outdoor temperature',
     about: 'Dry-bulb temperature of the air outside.',
+    of: 'site',
     measure: 'temperature',
     ramp: 'temperature',
-    middle: 20,
-    ofSite: true,
+    middle: () => 20,
     load: async (source) => (await source.weather())?.dryBulb,
   },
 ];
@@ -110,17 +155,17 @@ export function sheetKind(key: SheetQuantity): SheetKind {
   return sheetKinds.find((kind) => kind.key === key)!;
 }
 
-async function stopped(source: SeriesSource, opening: string): Promise<Float64Array | undefined> {
+async function stopped(source: SeriesSource, target: Target): Promise<Float64Array | undefined> {
   const [without, left] = await Promise.all([
-    heat('without')(source, opening),
-    heat('with')(source, opening),
+    heat('without')(source, target),
+    heat('with')(source, target),
   ]);
-  return without && left && without.map((gain, hour) => gain - left[hour]);
+  return without && left && without.map((bare, hour) => bare - left[hour]);
 }
 
 async function loweredShare(
   source: SeriesSource,
-  opening: string,
+  { opening }: Target,
 ): Promise<Float64Array | undefined> {
   const covered = await source.covered(opening);
   if (!covered) return undefined;
@@ -129,39 +174,4 @@ async function loweredShare(
     hours[Math.floor(step / STEPS_PER_HOUR)] += share / STEPS_PER_HOUR;
   });
   return hours;
-}
-
-/** A measure in the units of the page: of an opening per area of its glass, of a house in all. */
-export interface ShownUnit {
-  symbol: string;
-  digits: number;
-  /** From the engine's unit to the shown one. */
-  show(value: number): number;
-  /** Unit of the sum of hourly values, where that means something, and its size in it. */
-  sum?: { symbol: string; digits: number; size: number };
-}
-
-/** The unit a measure is shown in. Energy is in thousands of power-hours in both systems. */
-export function shownUnit(measure: Measure, house: boolean, system: UnitSystem): ShownUnit {
-  if (measure === 'share') {
-    const sum = { symbol: 'h', digits: 0, size: 0.01 };
-    return { symbol: '%', digits: 0, show: (value) => value * 100, sum };
-  }
-  if (measure === 'temperature') {
-    const { symbol, digits } = unitOf('temperature', system);
-    return { symbol, digits, show: (value) => fromSI('temperature', system, value) };
-  }
-  const { symbol, digits } = unitOf(house ? 'power' : 'irradiance', system);
-  const energy = unitOf(house ? 'energy' : 'irradiation', system).symbol;
-  return {
-    symbol: house ? symbol : `${symbol} of glass`,
-    digits,
-    show: (value) => fromSI(house ? 'power' : 'irradiance', system, value),
-    sum: { symbol: house ? energy : `${energy} of glass`, digits: house ? 0 : 1, size: 0.001 },
-  };
-}
-
-/** A series in shown units; the same array where nothing changes. */
-export function shownSeries(values: Float64Array, unit: ShownUnit): Float64Array {
-  return unit.show(1) === 1 && unit.show(0) === 0 ? values : values.map(unit.show);
 }

@@ -3,12 +3,14 @@ import type { UnitSystem } from '../../../lib/units/index.ts';
 import type { WeatherSeries } from '../../worker/api.ts';
 import type { SunDays } from '../../worker/sunDays.ts';
 import type { SheetQuantity } from '../state/selection.svelte.ts';
-import { sheetKind, shownSeries, shownUnit } from './quantities.ts';
-import type { SeriesSource, SheetKind, ShownUnit } from './quantities.ts';
+import { sheetKind } from './quantities.ts';
+import type { SeriesSource, SheetKind, Target } from './quantities.ts';
 import { sheetGrid } from './sheetGrid.ts';
 import type { SheetGrid } from './sheetGrid.ts';
 import { sheetScale } from './sheetScale.ts';
 import type { SheetScale } from './sheetScale.ts';
+import { shownSeries, shownUnit } from './shownUnit.ts';
+import type { ShownUnit } from './shownUnit.ts';
 
 /** The engine, as far as the charts of the year ask it. */
 export interface YearSource extends SeriesSource {
@@ -34,10 +36,12 @@ export interface YearData {
   covered?: Float32Array;
   /** Number of the blind's action at each step; of one opening only. */
   state?: Uint8Array;
+  /** Operative temperatures of the room and the limit they are held against, in shown units. */
+  room?: { without: Float64Array; with: Float64Array; limit: number };
   sheet: SheetData;
 }
 
-/** The chosen quantity; without values where the opening has none such. */
+/** The chosen quantity; without values where there is none such. */
 export interface SheetData {
   kind: SheetKind;
   unit: ShownUnit;
@@ -45,28 +49,26 @@ export interface SheetData {
   scale?: SheetScale;
 }
 
-/**
- * Asks the engine for all of it. Undefined where the engine has no such opening any more.
- * @param opening id, or empty for the house
- */
+/** Asks the engine for all of it. Undefined where the engine has no such opening any more. */
 export async function loadYear(
   source: YearSource,
-  opening: string,
+  target: Target,
   quantity: SheetQuantity,
   system: UnitSystem,
 ): Promise<YearData | undefined> {
-  const house = !opening;
-  const heat = shownUnit('heat', house, system);
-  const temperature = shownUnit('temperature', house, system);
-  const [calendar, sun, weather, without, shaded, covered, state, sheet] = await Promise.all([
+  const { opening } = target;
+  const heat = shownUnit('heat', !opening, system);
+  const temperature = shownUnit('temperature', !opening, system);
+  const [calendar, sun, weather, without, shaded, covered, state, room, sheet] = await Promise.all([
     source.calendar(),
     source.sunDays(),
     source.weather(),
-    sheetKind('without').load(source, opening),
-    sheetKind('with').load(source, opening),
+    sheetKind('without').load(source, target),
+    sheetKind('with').load(source, target),
     source.covered(opening),
     opening ? source.blindState(opening) : undefined,
-    loadSheet(source, opening, quantity, system),
+    source.roomSeries(target.room),
+    loadSheet(source, target, quantity, system),
   ]);
   if (!calendar || !sun || !weather || !without || !shaded) return undefined;
   const bare = shownSeries(without, heat);
@@ -83,23 +85,28 @@ export async function loadYear(
     gainScale: sheetScale('power', bare),
     covered,
     state,
+    room: room && {
+      without: shownSeries(room.without, temperature),
+      with: shownSeries(room.with, temperature),
+      limit: temperature.show(target.limit),
+    },
     sheet,
   };
 }
 
 async function loadSheet(
   source: SeriesSource,
-  opening: string,
+  target: Target,
   quantity: SheetQuantity,
   system: UnitSystem,
 ): Promise<SheetData> {
   const kind = sheetKind(quantity);
-  const unit = shownUnit(kind.measure, !opening, system);
+  const unit = shownUnit(kind.measure, !target.opening, system);
   const [values, measure] = await Promise.all(
-    [kind, kind.scaleOf ? sheetKind(kind.scaleOf) : kind].map((k) => k.load(source, opening)),
+    [kind, kind.scaleOf ? sheetKind(kind.scaleOf) : kind].map((k) => k.load(source, target)),
   );
   if (!values || !measure) return { kind, unit };
-  const middle = kind.middle === undefined ? undefined : unit.show(kind.middle);
+  const middle = kind.middle && unit.show(kind.middle(target));
   const scale = sheetScale(kind.ramp, shownSeries(measure, unit), middle);
   return { kind, unit, values: shownSeries(values, unit), scale };
 }

@@ -44,6 +44,15 @@ export function dayTable(
       digits: temperature.digits,
       of: hourly(data.outdoor),
     },
+    ...(['without', 'with'] as const).flatMap((scheme) =>
+      data.room
+        ? {
+            head: `Room ${scheme} (${temperature.symbol})`,
+            digits: temperature.digits,
+            of: hourly(data.room[scheme]),
+          }
+        : [],
+    ),
   ];
   return {
     columns,

@@ -1,9 +1,17 @@
 import { wrap } from 'comlink';
 import type { Remote } from 'comlink';
+import type { WeatherSite } from '../../../lib/climate/index.ts';
 import type { Problem } from '../../../lib/problem/index.ts';
 import type { Project } from '../../../lib/project/index.ts';
 import type { YearCalendar } from '../../../lib/time/index.ts';
-import type { HourlyFile, HourlyOf, StudySummary, WeatherSeries } from '../../worker/api.ts';
+import type {
+  HourlyFile,
+  HourlyOf,
+  RoomSeries,
+  StudySummary,
+  WeatherPreview,
+  WeatherSeries,
+} from '../../worker/api.ts';
 import type { EngineHost } from '../../worker/host.ts';
 import type { SunDays } from '../../worker/sunDays.ts';
 
@@ -22,6 +30,8 @@ export interface Run {
 export class EngineState {
   /** The last run that worked; kept on screen while problems are mended. */
   run = $state.raw<Run>();
+  /** The project of that run. */
+  sound = $state.raw<Project>();
   /** What is wrong with the present project; empty where it could be run. */
   problems = $state.raw<Problem[]>([]);
   /** A fault of the program, in its own words. */
@@ -30,6 +40,7 @@ export class EngineState {
 
   readonly #host: Remote<EngineHost>;
   #waiting: { project: Project; hourly?: HourlyFile } | undefined;
+  #given: HourlyFile | undefined;
   #runs = 0;
   #series = new Map<string, Promise<unknown>>();
 
@@ -53,12 +64,17 @@ export class EngineState {
       const { project, hourly } = this.#waiting;
       this.#waiting = undefined;
       try {
-        const reply = await this.#host.run(project, hourly);
+        if (hourly !== this.#given) {
+          await this.#host.takeHourly(hourly);
+          this.#given = hourly;
+        }
+        const reply = await this.#host.run(project);
         this.fault = undefined;
         if (reply.ok) {
           const { summary, warnings, milliseconds } = reply;
           this.#series.clear();
           this.run = { id: ++this.#runs, summary, warnings, milliseconds };
+          this.sound = project;
           this.problems = [];
         } else this.problems = reply.problems;
       } catch (error) {
@@ -66,6 +82,11 @@ export class EngineState {
       }
     }
     this.busy = false;
+  }
+
+  /** What an hourly text would give at a site, before it is taken. */
+  preview(file: HourlyFile, site: WeatherSite): Promise<WeatherPreview> {
+    return this.#host.preview(file, site);
   }
 
   /** One hourly series of an opening, W/m2 of glass; asked for once a run. */
@@ -86,6 +107,11 @@ export class EngineState {
   /** Share of an opening's glass under its blind at each quarter hour; empty id: of the house's. */
   covered(opening: string): Promise<Float32Array | undefined> {
     return this.#once(`${opening}|covered`, () => this.#host.covered(opening));
+  }
+
+  /** Hourly operative temperature of a room, C. */
+  roomSeries(room: string): Promise<RoomSeries | undefined> {
+    return this.#once(`room|${room}`, () => this.#host.roomSeries(room));
   }
 
   /** The local clock of the run. */

@@ -2,7 +2,17 @@ import { HOURS } from '../../../lib/time/index.ts';
 
 /** Hour quantities a sheet or strip can show. */
 export type SheetQuantity =
-  'without' | 'with' | 'stopped' | 'lowered' | 'sunlit' | 'incident' | 'outdoor';
+  | 'without'
+  | 'with'
+  | 'stopped'
+  | 'lowered'
+  | 'sunlit'
+  | 'incident'
+  | 'outdoor'
+  | 'roomWithout'
+  | 'roomWith'
+  | 'overWithout'
+  | 'overWith';
 
 /** What the user is looking at: one opening, one hour of the year, one quantity. */
 export class Selection {
