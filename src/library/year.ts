@@ -1,15 +1,15 @@
 import { buildTypicalYear, readTypicalYear } from '../../lib/climate/index.ts';
-import type { ClimateStation, TypicalYear } from '../../lib/climate/index.ts';
+import type { ClimateStation, TableLayout, TypicalYear } from '../../lib/climate/index.ts';
 import { InputError, showValue } from '../../lib/problem/index.ts';
 import type { Project } from '../../lib/project/index.ts';
 import { splitByErbs } from '../../lib/climate/index.ts';
 import { standardOffset } from '../../lib/time/index.ts';
 
-/** The typical year a project asks for; hourly files come as `hourlyText`. */
+/** The typical year a project asks for; hourly files come as `hourlyText`, with a layout or not. */
 export function yearOf(
   project: Project,
   stations: readonly ClimateStation[],
-  hourlyText?: { text: string; fileName: string },
+  hourlyText?: { text: string; fileName: string; table?: TableLayout },
 ): TypicalYear {
   const { site, climate } = project;
   const offset = standardOffset(site.timeZone, project.year);
@@ -17,6 +17,7 @@ export function yearOf(
     const { latitude, longitude, elevation } = site;
     return readTypicalYear(hourlyText.text, {
       fileName: hourlyText.fileName,
+      table: hourlyText.table,
       site: { latitude, longitude, elevation, standardOffset: offset },
       split: splitByErbs,
     });

@@ -1,6 +1,6 @@
-import type { TypicalYear } from '../../lib/climate/index.ts';
+import type { FilePreview, TableLayout, TypicalYear } from '../../lib/climate/index.ts';
 import type { Problem } from '../../lib/problem/index.ts';
-import type { OpeningResult, StudyResult } from '../../lib/study/index.ts';
+import type { OpeningResult, RoomResult, StudyResult } from '../../lib/study/index.ts';
 
 /** An opening's results without its hourly series, which are asked for one by one. */
 export type OpeningSummary = Omit<OpeningResult, 'hourly' | 'blind'> & {
@@ -8,9 +8,19 @@ export type OpeningSummary = Omit<OpeningResult, 'hourly' | 'blind'> & {
 };
 
 /** What a study says without its hourly series. */
-export type StudySummary = Omit<StudyResult, 'openings' | 'calendar'> & {
+export type StudySummary = Omit<StudyResult, 'openings' | 'rooms' | 'calendar'> & {
   openings: OpeningSummary[];
+  rooms: RoomSummary[];
 };
+
+/** A room's results without the hours they come from. */
+export type RoomSummary = Omit<RoomResult, 'runs'>;
+
+/** Hourly operative temperature of a room, C. */
+export interface RoomSeries {
+  without: Float64Array;
+  with: Float64Array;
+}
 
 export type RunReply =
   | { ok: true; summary: StudySummary; warnings: Problem[]; milliseconds: number }
@@ -23,6 +33,31 @@ export type WeatherSeries = Pick<TypicalYear, 'ghi' | 'dni' | 'dhi' | 'dryBulb' 
 export interface HourlyFile {
   text: string;
   fileName: string;
+  /** How to read it as a table; found from the text where absent. */
+  table?: TableLayout;
+}
+
+/** What an hourly weather text gives, before it is taken. */
+export type WeatherPreview = Omit<FilePreview, 'year'> & { year?: WeatherFacts };
+
+/** A year of weather in a few figures. */
+export interface WeatherFacts {
+  name: string;
+  note: string;
+  latitude: number;
+  longitude: number;
+  elevation: number;
+  /** Sums of the year, kWh/m2. */
+  ghi: number;
+  dni: number;
+  dhi: number;
+  /** Degrees C. */
+  coldest: number;
+  mean: number;
+  warmest: number;
+  /** m/s. */
+  wind: number;
+  messages: string[];
 }
 
 /** The hourly quantities of an opening. */

@@ -3,16 +3,24 @@ import type { Project } from '../../lib/project/index.ts';
 import { checkProject } from '../../lib/project/index.ts';
 import { createEngine } from '../../lib/study/index.ts';
 import type { StudyResult } from '../../lib/study/index.ts';
-import type { TypicalYear } from '../../lib/climate/index.ts';
+import type { TypicalYear, WeatherSite } from '../../lib/climate/index.ts';
 import { stations } from '../library/climates.ts';
 import { blinds, glazings } from '../library/index.ts';
 import { yearOf } from '../library/year.ts';
 import type { YearCalendar } from '../../lib/time/index.ts';
-import type { HourlyFile, HourlyOf, RunReply, WeatherSeries } from './api.ts';
+import type {
+  HourlyFile,
+  HourlyOf,
+  RoomSeries,
+  RunReply,
+  WeatherPreview,
+  WeatherSeries,
+} from './api.ts';
 import { coveredShare, houseHourly } from './houseSeries.ts';
 import { sunDays } from './sunDays.ts';
 import type { SunDays } from './sunDays.ts';
 import { summaryOf } from './summary.ts';
+import { previewWeather } from './weatherPreview.ts';
 
 const library = { glazings, blinds, stations };
 
@@ -22,17 +30,28 @@ const library = { glazings, blinds, stations };
  */
 export class EngineHost {
   private readonly engine = createEngine();
-  private weather?: { key: string; year: TypicalYear };
+  private weather?: { key: string; file?: HourlyFile; year: TypicalYear };
+  private file?: HourlyFile;
   private result?: StudyResult;
   private sun?: { calendar: YearCalendar; key: string; days: SunDays };
 
+  /** Takes the hourly file of the runs to come; kept here, as it is long and seldom changes. */
+  takeHourly(file: HourlyFile | undefined): void {
+    this.file = file;
+  }
+
+  /** What an hourly text would give at a site. */
+  preview(file: HourlyFile, site: WeatherSite): WeatherPreview {
+    return previewWeather(file, site);
+  }
+
   /** Checks a project and runs its year; problems come back as data. */
-  run(data: unknown, hourly?: HourlyFile): RunReply {
+  run(data: unknown): RunReply {
     const start = performance.now();
     try {
       const { project, problems, warnings } = checkProject(data, library);
       if (!project) return { ok: false, problems };
-      const year = this.yearFor(project, hourly);
+      const year = this.yearFor(project);
       this.result = this.engine.run({ project, library, year });
       const milliseconds = performance.now() - start;
       return { ok: true, summary: summaryOf(this.result), warnings, milliseconds };
@@ -66,6 +85,12 @@ export class EngineHost {
     return openings && coveredShare(openings);
   }
 
+  /** Hourly operative temperature of a room of the last run. */
+  roomSeries(id: string): RoomSeries | undefined {
+    const runs = this.result?.rooms.find((room) => room.id === id)?.runs;
+    return runs && { without: runs.without.year.operative, with: runs.with.year.operative };
+  }
+
   /** The local clock of the last run. */
   calendar(): YearCalendar | undefined {
     return this.result?.calendar;
@@ -90,14 +115,15 @@ export class EngineHost {
     return { ghi, dni, dhi, dryBulb, wind };
   }
 
-  private yearFor(project: Project, hourly?: HourlyFile): TypicalYear {
+  private yearFor(project: Project): TypicalYear {
     const { climate, site } = project;
     const place = climate.kind === 'station' ? [] : [site.latitude, site.longitude, site.elevation];
-    const key = JSON.stringify([climate, site.timeZone, project.year, place, hourly?.fileName]);
+    const key = JSON.stringify([climate, site.timeZone, project.year, place]);
+    const file = climate.kind === 'file' ? this.file : undefined;
     const known = this.weather;
-    if (known?.key === key && !hourly) return known.year;
-    const year = yearOf(project, stations, hourly);
-    this.weather = { key, year };
+    if (known?.key === key && known.file === file) return known.year;
+    const year = yearOf(project, stations, file);
+    this.weather = { key, file, year };
     return year;
   }
 }

@@ -3,9 +3,10 @@ import type { OpeningSummary, StudySummary } from './api.ts';
 
 /** A result without its hourly series: small enough to send on every move of the hand. */
 export function summaryOf(result: StudyResult): StudySummary {
-  const { calendar: _calendar, openings, ...rest } = result;
+  const { calendar: _calendar, openings, rooms, ...rest } = result;
   return {
     ...rest,
+    rooms: rooms.map(({ runs: _runs, ...room }) => room),
     openings: openings.map(({ hourly: _hourly, blind, ...opening }): OpeningSummary => {
       if (!blind) return opening;
       const { state: _state, ...moves } = blind;

@@ -4,6 +4,8 @@ export { guessTable } from './guess.ts';
 export type { TableGuess } from './guess.ts';
 export { previewTable } from './preview.ts';
 export type { TableColumn, TablePreview } from './preview.ts';
+export { previewFile } from './previewFile.ts';
+export type { FilePreview } from './previewFile.ts';
 export { checkYear } from './checks.ts';
 export { findTimeShift } from './timeShift.ts';
 export type { TimeShift } from './timeShift.ts';
