@@ -1,15 +1,23 @@
-import { DAYS, STEPS, dayOfYear, monthOfDay } from '../time/index.ts';
+import { InputError } from '../problem/index.ts';
+import { HOURS } from '../time/index.ts';
 import type { YearCalendar } from '../time/index.ts';
-import type { Rule, RuleAction, RuleConditions, Schedule } from './types.ts';
+import { MINUTES_PER_QUARTER, makeMask } from './calendarMask.ts';
+import { hourWords } from './hourWords.ts';
+import { createMemo } from './memo.ts';
+import type { RuleAction, RuleConditions, Schedule } from './types.ts';
 
-const QUARTERS = 96;
-const MINUTES_PER_QUARTER = 15;
+/** Positions are kept as bytes. */
+const MOST_ACTIONS = 256;
+/** Masks kept for each calendar, 35 kB each: enough for a search over clock hours. */
+const MOST_MASKS = 256;
 
 /** A rule with its calendar looked up. */
 export interface CompiledRule {
   when: RuleConditions;
-  /** 1 at the steps whose date and clock allow the rule; STEPS values. */
+  /** 1 at the steps whose date and clock allow the rule; STEPS values. Shared: read only. */
   allowed: Uint8Array;
+  /** Hours with such a step, in order. Shared: read only. */
+  hours: Uint16Array;
   /** Number of what it does. */
   action: number;
 }
@@ -17,7 +25,7 @@ export interface CompiledRule {
 /** A schedule made ready for a calendar. */
 export interface CompiledSchedule {
   rules: CompiledRule[];
-  /** What blinds may be told; number 0 is raised. */
+  /** What blinds may be told, each different action once; number 0 is raised. */
   actions: RuleAction[];
   /** Least steps between two moves. */
   minSteps: number;
@@ -25,24 +33,32 @@ export interface CompiledSchedule {
   usesRoom: boolean;
 }
 
-/** Looks up the calendar of every rule and numbers the actions, equal ones alike. */
+/**
+ * Looks up the calendar of every rule and numbers the actions, equal ones alike. Masks are kept by
+ * calendar and conditions, so that editing one rule looks up one mask.
+ * @throws InputError for more different actions than a byte can number
+ */
 export function compileSchedule(schedule: Schedule, calendar: YearCalendar): CompiledSchedule {
   const actions: RuleAction[] = [{ kind: 'raise' }];
-  const keys = [actionKey(actions[0])];
-  const numberOf = (action: RuleAction) => {
-    const key = actionKey(action);
-    let i = keys.indexOf(key);
-    if (i < 0) {
-      i = keys.push(key) - 1;
-      actions.push(action);
+  const numbers = new Map([[actionKey(actions[0]), 0]]);
+  const rules = schedule.rules.map(({ when, then }) => {
+    const key = actionKey(then);
+    let action = numbers.get(key);
+    if (action === undefined) {
+      action = actions.push(then) - 1;
+      numbers.set(key, action);
     }
-    return i;
-  };
-  const rules = schedule.rules.map((rule: Rule) => ({
-    when: rule.when,
-    allowed: allowedSteps(rule.when, calendar),
-    action: numberOf(rule.then),
-  }));
+    return { when, action, ...calendarOf(when, calendar) };
+  });
+  if (actions.length > MOST_ACTIONS) {
+    throw new InputError({
+      path: 'rules',
+      message: 'The schedule tells the blind too many different things',
+      value: `${actions.length - 1} different actions`,
+      allowed: `up to ${MOST_ACTIONS - 1}`,
+      fix: 'Give rules that are nearly alike the same angle and share.',
+    });
+  }
   return {
     rules,
     actions,
@@ -51,78 +67,34 @@ export function compileSchedule(schedule: Schedule, calendar: YearCalendar): Com
   };
 }
 
+/** Whether any rule asks for the room's temperature, so that blind and room are stepped together. */
+export function usesRoom(compiled: CompiledSchedule): boolean {
+  return compiled.usesRoom;
+}
+
+/** The same text for actions that set the blind alike. */
 function actionKey(action: RuleAction): string {
   if (action.kind === 'raise') return 'raise';
   const angle = action.kind === 'tilt' ? action.angle : '';
   return `${action.kind} ${angle} ${action.share ?? 1}`;
 }
 
-const calendarMasks = new WeakMap<YearCalendar, Map<string, Uint8Array>>();
-const MOST_MASKS = 400;
+type CalendarMask = Pick<CompiledRule, 'allowed' | 'hours'>;
 
-/**
- * 1 at each step whose local date and clock meet a rule's calendar conditions; STEPS values. Kept
- * by calendar and conditions, so that editing one rule looks up one mask.
- */
-function allowedSteps(when: RuleConditions, calendar: YearCalendar): Uint8Array {
+const keepMask = createMemo<YearCalendar, CalendarMask>(MOST_MASKS);
+
+/** The kept mask of a rule's calendar conditions. */
+function calendarOf(when: RuleConditions, calendar: YearCalendar): CalendarMask {
   const { months, dates, weekdays, clock, grid } = when;
   const key = JSON.stringify([months, dates, weekdays, clock, grid]);
-  let masks = calendarMasks.get(calendar);
-  if (!masks || masks.size > MOST_MASKS) calendarMasks.set(calendar, (masks = new Map()));
-  let mask = masks.get(key);
-  if (!mask) masks.set(key, (mask = makeMask(when, calendar)));
-  return mask;
+  return keepMask(calendar, key, () => findMask(when, calendar));
 }
 
-function makeMask(when: RuleConditions, calendar: YearCalendar): Uint8Array {
-  const days = allowedDays(when, calendar);
-  const quarters = when.clock ? quartersIn(when.clock.from, when.clock.to) : everyQuarter;
-  const painted = when.grid && paintedQuarters(when.grid);
-  const mask = new Uint8Array(STEPS);
-  for (let step = 0; step < STEPS; step++) {
-    const day = calendar.day[step];
-    const quarter = calendar.quarter[step];
-    const clockHolds =
-      quarters[quarter] & (painted ? painted[monthIndex[day] * QUARTERS + quarter] : 1);
-    mask[step] = days[day] & clockHolds;
-  }
-  return mask;
-}
-
-const everyQuarter = new Uint8Array(QUARTERS).fill(1);
-const monthIndex = Uint8Array.from({ length: DAYS }, (_, day) => monthOfDay(day) - 1);
-
-/** Quarters of the day from `from` to `to` (minutes); past midnight where `to` is not after `from`. */
-function quartersIn(from: number, to: number): Uint8Array {
-  return Uint8Array.from({ length: QUARTERS }, (_, i) => {
-    const at = i * MINUTES_PER_QUARTER;
-    if (from === to) return 1;
-    return Number(from < to ? at >= from && at < to : at >= from || at < to);
-  });
-}
-
-function paintedQuarters(grid: NonNullable<RuleConditions['grid']>): Uint8Array {
-  const painted = new Uint8Array(12 * QUARTERS);
-  for (const { month, from, to } of grid) {
-    const quarters = quartersIn(from, to);
-    for (let i = 0; i < QUARTERS; i++) painted[(month - 1) * QUARTERS + i] |= quarters[i];
-  }
-  return painted;
-}
-
-function allowedDays(when: RuleConditions, calendar: YearCalendar): Uint8Array {
-  const { months, dates, weekdays } = when;
-  const from = dates && dayIndex(dates.from);
-  const to = dates && dayIndex(dates.to);
-  return Uint8Array.from({ length: DAYS }, (_, day) => {
-    if (months && !months.includes(monthOfDay(day))) return 0;
-    if (weekdays && !weekdays.includes(calendar.weekday[day])) return 0;
-    if (from === undefined || to === undefined) return 1;
-    return Number(from <= to ? day >= from && day <= to : day >= from || day <= to);
-  });
-}
-
-function dayIndex(monthDay: string): number {
-  const [month, day] = monthDay.split('-').map(Number);
-  return dayOfYear(month, day);
+function findMask(when: RuleConditions, calendar: YearCalendar): CalendarMask {
+  const allowed = makeMask(when, calendar);
+  const words = hourWords(allowed);
+  const hours = new Uint16Array(HOURS);
+  let count = 0;
+  for (let hour = 0; hour < HOURS; hour++) if (words[hour] !== 0) hours[count++] = hour;
+  return { allowed, hours: hours.slice(0, count) };
 }
