@@ -8,6 +8,7 @@ import { readJson } from './json.ts';
 import { warningsOf } from './plausible.ts';
 import { referenceProblems } from './references.ts';
 import { roomChecks } from './roomFit.ts';
+import { scheduleChecks } from './scheduleFit.ts';
 import { projectSchema, type Project } from './schema.ts';
 
 /** What a check found; `project` is there when there are no problems. */
@@ -39,10 +40,12 @@ export function checkProject(json: unknown, library: ProjectLibrary): ProjectChe
   const result = projectSchema.safeParse(data);
   const parts = result.success ? partsOf(result.data) : soundParts(data);
   const rooms = roomChecks(data, parts, library);
+  const schedules = scheduleChecks(data, parts);
   const problems = [
     ...(result.success ? [] : problemsOf(result.error.issues, projectSchema, data)),
     ...referenceProblems(data, referenceIds(library)),
     ...fitProblems(data, parts, library),
+    ...schedules.problems,
     ...rooms.problems,
   ];
   const migrated = from === VERSION ? [] : [migratedWarning(from)];
@@ -50,7 +53,12 @@ export function checkProject(json: unknown, library: ProjectLibrary): ProjectChe
   return {
     project: result.data,
     problems,
-    warnings: [...migrated, ...warningsOf(result.data, library), ...rooms.warnings],
+    warnings: [
+      ...migrated,
+      ...warningsOf(result.data, library),
+      ...schedules.warnings,
+      ...rooms.warnings,
+    ],
   };
 }
 

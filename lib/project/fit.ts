@@ -8,7 +8,7 @@ import { show } from './issues.ts';
 import type { ProjectLibrary } from './library.ts';
 import type { Part, SoundParts } from './parts.ts';
 import type { ProjectOpening, ProjectWall } from './schema.ts';
-import { pathText, valueAt } from './walk.ts';
+import { keysOf, pathText, valueAt } from './walk.ts';
 
 /** Least open share of a mesh that still lets air through. */
 const LEAST_MESH = 0.05;
@@ -47,7 +47,7 @@ function validated<T>(
   validate: (item: T) => readonly Problem[],
 ): Problem[] {
   return parts.flatMap(({ at, item }) =>
-    validate(item).map((p) => placed(p, (field) => `${pathText(root, [list, at])}.${field}`)),
+    validate(item).map((p) => placed(p, (field) => pathText(root, [list, at, ...keysOf(field)]))),
   );
 }
 

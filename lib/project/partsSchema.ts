@@ -153,7 +153,7 @@ const conditions = z.strictObject({
   roomBelow: trigger(0, 60, 'C', ROOM),
 });
 
-const loweredShare = quantity(0, 1, '', 'Give the part of the glass height covered, 1 for all.');
+const loweredShare = quantity(0.05, 1, '', 'Give the part of the glass height covered, 1 for all.');
 const slatAngle = quantity(-90, 90, 'degrees', 'Take 0 for flat slats, 90 for closed ones.');
 
 const action = z.discriminatedUnion('kind', [

@@ -7,7 +7,7 @@ import { show } from './issues.ts';
 import type { ProjectLibrary } from './library.ts';
 import type { Part, SoundParts } from './parts.ts';
 import type { ProjectOpening } from './schema.ts';
-import { pathText } from './walk.ts';
+import { keysOf, pathText } from './walk.ts';
 
 /** What keeps the rooms from being run with their openings, and what looks odd in them. */
 export function roomChecks(root: unknown, parts: SoundParts, library: ProjectLibrary): RoomCheck {
@@ -19,9 +19,8 @@ export function roomChecks(root: unknown, parts: SoundParts, library: ProjectLib
   for (const { at, item: room } of parts.rooms) {
     const own = sound.filter((p) => p.item.room === room.id && glazings.has(p.item.glazing));
     const openings = own.map(({ item }) => roomOpening(item, glazings.get(item.glazing)!));
-    const path = pathText(root, ['rooms', at]);
-    const { problems, warnings } = validateRoom(onlyOwn(room, openings), openings, path);
-    const place = (p: Problem) => inFile(p, `${path}.openings`, own, root);
+    const { problems, warnings } = validateRoom(onlyOwn(room, openings), openings, '');
+    const place = (p: Problem) => inFile(p, at, own, root);
     check.problems.push(...problems.map(place));
     check.warnings.push(...warnings.map(place));
   }
@@ -79,15 +78,15 @@ function strangers(root: unknown, parts: SoundParts): Problem[] {
 /** Openings stand beside the rooms in the file; a U-value out of range is one of the frame. */
 function inFile(
   problem: Problem,
-  prefix: string,
+  room: number,
   own: readonly Part<ProjectOpening>[],
   root: unknown,
 ): Problem {
-  const told = { ...problem, allowed: problem.allowed ?? 'what fits the other figures' };
-  if (!problem.path.startsWith(prefix)) return told;
-  const inside = /^\[(\d+)\]\.(.*)$/.exec(problem.path.slice(prefix.length));
-  const part = inside && own[Number(inside[1])];
-  if (!inside || !part) return { ...told, path: 'openings' };
-  const field = inside[2] === 'U' ? 'frame.Uf' : inside[2];
-  return { ...told, path: `${pathText(root, ['openings', part.at])}.${field}` };
+  const allowed = problem.allowed ?? 'what fits the other figures';
+  const told = (path: PropertyKey[]) => ({ ...problem, allowed, path: pathText(root, path) });
+  const [list, index, ...field] = keysOf(problem.path);
+  if (list !== 'openings') return told(['rooms', room, ...keysOf(problem.path)]);
+  const part = own[Number(index)];
+  if (!part) return told(['openings']);
+  return told(['openings', part.at, ...(field[0] === 'U' ? ['frame', 'Uf'] : field)]);
 }

@@ -120,6 +120,11 @@ export function pathText(root: unknown, path: readonly Key[]): string {
   return text || 'project';
 }
 
+/** The keys of a path below one thing, as the checks of the other folders write it: `rules[1].when`. */
+export function keysOf(field: string): Key[] {
+  return (field.match(/[^.[\]]+/g) ?? []).map((key) => (/^\d+$/.test(key) ? Number(key) : key));
+}
+
 function label(value: unknown): string {
   if (!isRecord(value)) return '';
   const text = [value.name, value.id].find((t) => typeof t === 'string' && t.trim() !== '');

@@ -91,6 +91,15 @@ describe('things that do not fit', () => {
       /climate\.normals\.dryBulbMean\[6\]/,
     ],
     [
+      'a trigger that lets go before it holds',
+      (p) => {
+        const when = { irradianceAbove: { at: 150, release: 200 } };
+        const rules = [{ id: 'r', when, then: { kind: 'lower' as const } }];
+        p.schedules = [{ id: 's', name: 'S', rules, minMinutesBetweenMoves: 0 }];
+      },
+      /^schedules\[0\] "S"\.rules\[0\] "r"\.when\.irradianceAbove\.release$/,
+    ],
+    [
       'cooling set below heating',
       (p) => void (p.rooms[0].cooling = { setPoint: 19 }),
       /^rooms\[0\] "Living room"\.cooling\.setPoint$/,
@@ -101,7 +110,7 @@ describe('things that do not fit', () => {
         const { envelope } = p.rooms[0];
         if (envelope.kind === 'parts') envelope.parts[1].name = envelope.parts[0].name;
       },
-      /^rooms\[0\] "Living room"\.envelope\.parts\[1\]\.name$/,
+      /^rooms\[0\] "Living room"\.envelope\.parts\[1\] "Walls"\.name$/,
     ],
     [
       'a window of more heat loss than glass alone',
@@ -134,9 +143,17 @@ describe('warnings', () => {
   const schedules = [{ id: 's', name: 'S', rules, minMinutesBetweenMoves: 0 }];
   const cases: [string, (p: Project) => void, RegExp][] = [
     [
+      'a rule that never decides',
+      (p) => {
+        const rules = ['a', 'b'].map((id) => ({ id, when: {}, then: { kind: 'raise' as const } }));
+        p.schedules = [{ id: 's', name: 'S', rules, minMinutesBetweenMoves: 0 }];
+      },
+      /^schedules\[0\] "S"\.rules\[1\] "b"$/,
+    ],
+    [
       'a rule that airs and heats at once',
       (p) => void (p.rooms[0].airing[0].closeBelow = 17),
-      /^rooms\[0\] "Living room"\.airing\[0\]\.closeBelow$/,
+      /^rooms\[0\] "Living room"\.airing\[0\] "Night airing, tilted"\.closeBelow$/,
     ],
     ['nothing to study', (p) => void (p.openings = []), /^openings$/],
     [

@@ -48,7 +48,7 @@ const rule = (id: string) =>
       }),
       then: fc.oneof(
         fc.constant({ kind: 'raise' as const }),
-        fc.record({ kind: fc.constant('lower' as const), share: maybe(share) }),
+        fc.record({ kind: fc.constant('lower' as const), share: maybe(figure(0.05, 1)) }),
         fc.record({ kind: fc.constant('tilt' as const), angle: figure(0, 75) }),
         fc.record({ kind: fc.constant('track' as const) }),
       ),
