@@ -4,8 +4,8 @@ import type { RoomInput } from './stepping.ts';
 
 /** Newton's steps come down from above on a rising convex curve: three or four do. */
 const NEWTON_STEPS = 12;
-/** A last move this small leaves an error of about its square, K. */
-const CLOSE_ENOUGH = 1e-3;
+/** A last move this small (K) leaves an error of less than its square over eight differences. */
+const CLOSE_ENOUGH = 0.01;
 
 /** Decides each hour which air comes in. */
 export interface AirPath {
@@ -34,17 +34,20 @@ export function createAirPath(model: RoomModel): AirPath {
   const { infiltration, recovered, bypassed } = exchange;
   const bypassAbove = model.room.ventilation.bypassAbove ?? Infinity;
   const count = model.openings.length;
-  const heights = Float64Array.from(model.openings, (o) => o.airing.height);
+  // Flow follows area and height only, so sashes of one height count as one.
+  const heights = Float64Array.from(new Set(model.openings.map((o) => o.airing.height)));
+  const group = Uint16Array.from(model.openings, (o) => heights.indexOf(o.airing.height));
   const open = new Uint8Array(rules.length);
   const areas = new Float64Array(count);
   const owner = new Int16Array(count);
+  const areaOfHeight = new Float64Array(heights.length);
   let flow = 0;
 
   /** Airing conductance of the open sashes at a difference inside - outside, W/K. */
   function sashes(difference: number, wind: number): number {
     let sum = 0;
-    for (let o = 0; o < count; o++) {
-      if (areas[o] > 0) sum += areas[o] * airingSpeed(wind, heights[o], difference);
+    for (let g = 0; g < areaOfHeight.length; g++) {
+      if (areaOfHeight[g] > 0) sum += areaOfHeight[g] * airingSpeed(wind, heights[g], difference);
     }
     return 0.5 * airHeatCapacity * sum;
   }
@@ -56,11 +59,11 @@ export function createAirPath(model: RoomModel): AirPath {
     for (let i = 0; i < NEWTON_STEPS; i++) {
       let value = 0;
       let slope = 0;
-      for (let o = 0; o < count; o++) {
-        if (areas[o] === 0) continue;
-        const speed = airingSpeed(wind, heights[o], d);
-        value += areas[o] * speed;
-        slope += (areas[o] * STACK * heights[o]) / speed;
+      for (let g = 0; g < areaOfHeight.length; g++) {
+        if (areaOfHeight[g] === 0) continue;
+        const speed = airingSpeed(wind, heights[g], d);
+        value += areaOfHeight[g] * speed;
+        slope += (areaOfHeight[g] * STACK * heights[g]) / speed;
       }
       const move = (d + half * value * d - shut) / (1 + half * (value + 0.5 * slope * d));
       d -= move;
@@ -79,10 +82,17 @@ export function createAirPath(model: RoomModel): AirPath {
       areas[o] = area[o] * factor[o];
       owner[o] = i;
     }
+    gather();
   }
 
   function release(i: number): void {
     for (let o = 0; o < count; o++) if (areas[o] > 0 && owner[o] === i) areas[o] = 0;
+    gather();
+  }
+
+  function gather(): void {
+    for (let g = 0; g < areaOfHeight.length; g++) areaOfHeight[g] = 0;
+    for (let o = 0; o < count; o++) areaOfHeight[group[o]] += areas[o];
   }
 
   function allowed(i: number, hour: number, wind: number): boolean {
@@ -109,17 +119,20 @@ export function createAirPath(model: RoomModel): AirPath {
     if (rules.length === 0) return steady;
 
     const without = steady;
-    for (let o = 0; o < count; o++) areas[o] = 0;
     let difference = gap / (1 + perWatt * steady);
+    let shut = true;
     for (let i = 0; i < rules.length; i++) {
+      const wasOpen = open[i] === 1;
+      open[i] = 0;
+      if (!allowed(i, hour, wind)) continue;
       const { openAbove, closeBelow, margin } = rules[i].rule;
       const inside = outdoor + difference;
-      const wanted =
-        open[i] === 1
-          ? inside > closeBelow && difference > 0
-          : inside >= openAbove && difference >= margin;
-      open[i] = 0;
-      if (!wanted || !allowed(i, hour, wind)) continue;
+      const wanted = wasOpen
+        ? inside > closeBelow && difference > 0
+        : inside >= openAbove && difference >= margin;
+      if (!wanted) continue;
+      if (shut) areas.fill(0);
+      shut = false;
       claim(i, hour, flowFactor);
       const damped = 1 + perWatt * steady;
       const aim = aired(gap / damped, perWatt / damped, wind);
@@ -132,6 +145,7 @@ export function createAirPath(model: RoomModel): AirPath {
       difference = closeBelow - outdoor;
       steady = (gap / difference - 1) / perWatt - sashes(difference, wind);
     }
+    if (shut) return steady;
     const total = steady + sashes(difference, wind);
     flow = (total - without) / airHeatCapacity;
     return total;

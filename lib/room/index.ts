@@ -21,7 +21,7 @@ export { compileRoom } from './compile.ts';
 export type { CompileOptions, RoomModel, RoomModelKind } from './compile.ts';
 export { createRoom } from './step.ts';
 export type { HeatBalance, RoomInput, RoomState, RoomStep, SteppingRoom } from './stepping.ts';
-export { CLOSURE_LIMIT, emptyInput, runRoom } from './run.ts';
+export { CLOSURE_LIMIT, emptyInput, runRoom, runYear } from './run.ts';
 export type { RoomDrivers, RoomYear } from './run.ts';
 export { airHeatCapacity, airExchange, infiltrationRate, ventilationFlow } from './air.ts';
 export type { AirExchange } from './air.ts';

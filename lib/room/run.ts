@@ -2,7 +2,7 @@ import { HOURS } from '../time/index.ts';
 import type { RoomModel } from './compile.ts';
 import { AIR, MASS, RADIANT } from './network.ts';
 import { createRoom } from './step.ts';
-import type { RoomInput, RoomState, RoomStep } from './stepping.ts';
+import type { RoomInput, RoomState, RoomStep, SteppingRoom } from './stepping.ts';
 
 /** Weather that acts on the room and what hangs before its sashes; HOURS values each. */
 export interface RoomDrivers {
@@ -36,6 +36,8 @@ export interface RoomYear {
   closure: number;
 }
 
+/** Where a room stands as the warm-up begins, C. */
+const BEGIN = 20;
 /** Hours run before the year so that it starts as it ends. */
 const WARM_UP = 21 * 24;
 /** The year's end equals its start within this, K. */
@@ -51,20 +53,34 @@ const MOST_PASSES = 8;
 export function runRoom(model: RoomModel, drivers: RoomDrivers, sun: Float64Array): RoomYear {
   const room = createRoom(model);
   const input = emptyInput(model);
-  room.reset(20);
-  for (let hour = HOURS - WARM_UP; hour < HOURS; hour++) {
-    room.step(hour, hourInput(input, drivers, sun, hour));
-  }
-  const year = emptyYear();
+  return runYear([room], (hour) => room.step(hour, hourInput(input, drivers, sun, hour)))[0];
+}
+
+/**
+ * Takes rooms through a typical year together: `takeHour` steps every one of them. The last three
+ * weeks are run first from rooms at 20 C, then the year until all of them close.
+ */
+export function runYear(
+  rooms: readonly SteppingRoom[],
+  takeHour: (hour: number) => unknown,
+  beginPass: () => void = () => undefined,
+): RoomYear[] {
+  for (const room of rooms) room.reset(BEGIN);
+  for (let hour = HOURS - WARM_UP; hour < HOURS; hour++) takeHour(hour);
+  const years = rooms.map(emptyYear);
   for (let pass = 0; pass < MOST_PASSES; pass++) {
-    year.start = room.state();
+    beginPass();
+    rooms.forEach((room, i) => (years[i].start = room.state()));
     for (let hour = 0; hour < HOURS; hour++) {
-      record(year, hour, room.step(hour, hourInput(input, drivers, sun, hour)));
+      takeHour(hour);
+      for (let i = 0; i < rooms.length; i++) record(years[i], hour, rooms[i].last);
     }
-    year.closure = difference(model, year.start.modes, room.state().modes);
-    if (year.closure <= CLOSURE_LIMIT) break;
+    rooms.forEach((room, i) => {
+      years[i].closure = difference(room.model, years[i].start.modes, room.state().modes);
+    });
+    if (years.every((year) => year.closure <= CLOSURE_LIMIT)) break;
   }
-  return year;
+  return years;
 }
 
 /** An input for `hourInput` to fill. */

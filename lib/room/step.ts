@@ -4,6 +4,7 @@ import {
   AIR,
   AIR_HEAT,
   CONSTANT,
+  INPUTS,
   INTERNAL,
   MASS,
   OPAQUE_SUN,
@@ -12,37 +13,34 @@ import {
   SUN,
   TRANSMISSION,
 } from './network.ts';
-import { endOf, inputsPart, perAirWatt, reading } from './reading.ts';
+import { endOf, reading } from './reading.ts';
 import type { HeatBalance, RoomInput, RoomState, RoomStep, SteppingRoom } from './stepping.ts';
 import type { HeatingOrCooling } from './types.ts';
 
 /** A room that is stepped hour by hour, so that blinds can answer to its temperature. */
 export function createRoom(model: RoomModel): SteppingRoom {
   const { response: r, people, appliances, room } = model;
-  const { count: n, keep } = r;
+  const n = r.count;
   const air = reading(r, [AIR, 1]);
   const operative = reading(r, [AIR, model.airWeight], [RADIANT, 1 - model.airWeight]);
   const mass = reading(r, [MASS, 1]);
   const loss = reading(r, [TRANSMISSION, 1]);
-  const airPerWatt = perAirWatt(air);
-  const operativePerWatt = perAirWatt(operative);
-  const massPerWatt = perAirWatt(mass);
-  const airByMode = air.memory;
-  const operativeByMode = operative.memory;
-  const massByMode = mass.memory;
-  const toAirEnd = endOf(r, AIR_HEAT);
-  const sunEnd = endOf(r, SUN);
-  const internalEnd = endOf(r, INTERNAL);
-  const outdoorEnd = endOf(r, OUTDOOR);
-  const opaqueEnd = endOf(r, OPAQUE_SUN);
-  const constantEnd = endOf(r, CONSTANT);
+  // Inputs in the order of network.ts.
+  const [airPerWatt, airSun, airInternal, airOutdoor, airOpaque, airConstant] = air.part;
+  const [perWatt, bySun, byInternal, byOutdoor, byOpaque, byConstant] = operative.part;
+  const [massPerWatt, massSun, massInternal, massOutdoor, massOpaque, massConstant] = mass.part;
+  const inputs = Array.from({ length: INPUTS }, (_, input) => input);
+  // Per mode, side by side as the loops below take them.
+  const reads = interleave([air.memory, operative.memory, mass.memory]);
+  const drives = interleave([r.keep, ...inputs.map((input) => endOf(r, input))]);
   const heat = limits(room.heating, -Infinity);
   const cool = limits(room.cooling, Infinity);
   const path = createAirPath(model);
 
   const x = new Float64Array(n);
   const before = new Float64Array(n);
-  const last = { sun: 0, internal: 0, outdoor: 0, opaqueSun: 0, toAir: 0 };
+  const given = new Float64Array(INPUTS);
+  given[CONSTANT] = 1;
   const out: RoomStep = {
     air: 0,
     operative: 0,
@@ -56,42 +54,53 @@ export function createRoom(model: RoomModel): SteppingRoom {
   function step(hour: number, input: RoomInput): RoomStep {
     const { sun, outdoor, opaqueSun } = input;
     const internal = people[hour] + appliances[hour];
-    let freeAir = inputsPart(air, sun, internal, outdoor, opaqueSun);
-    let free = inputsPart(operative, sun, internal, outdoor, opaqueSun);
-    let freeMass = inputsPart(mass, sun, internal, outdoor, opaqueSun);
-    for (let k = 0; k < n; k++) {
+    let freeAir =
+      airSun * sun +
+      airInternal * internal +
+      airOutdoor * outdoor +
+      airOpaque * opaqueSun +
+      airConstant;
+    let free =
+      bySun * sun + byInternal * internal + byOutdoor * outdoor + byOpaque * opaqueSun + byConstant;
+    let freeMass =
+      massSun * sun +
+      massInternal * internal +
+      massOutdoor * outdoor +
+      massOpaque * opaqueSun +
+      massConstant;
+    for (let k = 0, i = 0; k < n; k++, i += 3) {
       const xk = x[k];
-      freeAir += airByMode[k] * xk;
-      free += operativeByMode[k] * xk;
-      freeMass += massByMode[k] * xk;
+      freeAir += reads[i] * xk;
+      free += reads[i + 1] * xk;
+      freeMass += reads[i + 2] * xk;
     }
 
     // Air from outside gives H (outdoor - air) with air = freeAir + perWatt x heat: solved for heat.
     const conductance = path.solve(hour, freeAir, airPerWatt, input);
     const damped = 1 + airPerWatt * conductance;
     const fromOutside = (conductance * (outdoor - freeAir)) / damped;
-    const power = needed(free + operativePerWatt * fromOutside, operativePerWatt / damped);
+    const power = needed(free + perWatt * fromOutside, perWatt / damped);
     const toAir = fromOutside + power / damped;
 
-    for (let k = 0; k < n; k++) {
+    for (let k = 0, i = 0; k < n; k++, i += 7) {
       const xk = x[k];
       before[k] = xk;
       x[k] =
-        keep[k] * xk +
-        sunEnd[k] * sun +
-        internalEnd[k] * internal +
-        outdoorEnd[k] * outdoor +
-        opaqueEnd[k] * opaqueSun +
-        constantEnd[k] +
-        toAirEnd[k] * toAir;
+        drives[i] * xk +
+        drives[i + 1] * toAir +
+        drives[i + 2] * sun +
+        drives[i + 3] * internal +
+        drives[i + 4] * outdoor +
+        drives[i + 5] * opaqueSun +
+        drives[i + 6];
     }
-    last.sun = sun;
-    last.internal = internal;
-    last.outdoor = outdoor;
-    last.opaqueSun = opaqueSun;
-    last.toAir = toAir;
+    given[AIR_HEAT] = toAir;
+    given[SUN] = sun;
+    given[INTERNAL] = internal;
+    given[OUTDOOR] = outdoor;
+    given[OPAQUE_SUN] = opaqueSun;
     out.air = freeAir + airPerWatt * toAir;
-    out.operative = free + operativePerWatt * toAir;
+    out.operative = free + perWatt * toAir;
     out.mass = freeMass + massPerWatt * toAir;
     out.heating = power > 0 ? power : 0;
     out.cooling = power < 0 ? -power : 0;
@@ -101,30 +110,29 @@ export function createRoom(model: RoomModel): SteppingRoom {
   }
 
   /** Heating (positive) or cooling the set-points ask for, W. */
-  function needed(operativeWithout: number, perWatt: number): number {
+  function needed(operativeWithout: number, risePerWatt: number): number {
     if (operativeWithout < heat.setPoint) {
-      return Math.min((heat.setPoint - operativeWithout) / perWatt, heat.maxPower);
+      return Math.min((heat.setPoint - operativeWithout) / risePerWatt, heat.maxPower);
     }
     if (operativeWithout > cool.setPoint) {
-      return -Math.min((operativeWithout - cool.setPoint) / perWatt, cool.maxPower);
+      return -Math.min((operativeWithout - cool.setPoint) / risePerWatt, cool.maxPower);
     }
     return 0;
   }
 
   function balance(target: HeatBalance): HeatBalance {
-    const { sun, internal, outdoor, opaqueSun, toAir } = last;
-    let transmission =
-      inputsPart(loss, sun, internal, outdoor, opaqueSun) + perAirWatt(loss) * toAir;
+    let transmission = 0;
     let storage = 0;
+    for (let u = 0; u < INPUTS; u++) transmission += loss.part[u] * given[u];
     for (let k = 0; k < n; k++) {
       transmission += loss.memory[k] * before[k];
       storage += r.heat[k] * (x[k] - before[k]);
     }
-    target.sun = sun;
-    target.internal = internal;
+    target.sun = given[SUN];
+    target.internal = given[INTERNAL];
     target.heating = out.heating;
     target.cooling = out.cooling;
-    target.air = out.airConductance * (outdoor - out.air);
+    target.air = out.airConductance * (given[OUTDOOR] - out.air);
     target.transmission = transmission;
     target.storage = storage;
     return target;
@@ -143,11 +151,20 @@ export function createRoom(model: RoomModel): SteppingRoom {
   reset(20);
   return {
     model,
+    last: out,
     reset,
     state: () => ({ modes: x.slice(), open: path.open.slice() }),
     step,
     balance,
   };
+}
+
+/** Columns laid side by side: all values of mode 0, then of mode 1 and so on. */
+function interleave(columns: Float64Array[]): Float64Array {
+  const width = columns.length;
+  return new Float64Array(width * columns[0].length).map(
+    (_, at) => columns[at % width][Math.floor(at / width)],
+  );
 }
 
 function limits(device: HeatingOrCooling | undefined, never: number) {

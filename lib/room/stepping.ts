@@ -52,6 +52,8 @@ export interface RoomState {
 
 export interface SteppingRoom {
   readonly model: RoomModel;
+  /** The hour last stepped; filled again at each step. */
+  readonly last: RoomStep;
   /** Starts afresh: from a state, or from a room that is as warm as `temperature` all through. */
   reset(start: RoomState | number): void;
   /** A copy of the memory. */
