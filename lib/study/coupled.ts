@@ -1,5 +1,5 @@
-import { createRoom, emptyInput } from '../room/index.ts';
-import type { RoomInput, RoomModel, SteppingRoom } from '../room/index.ts';
+import { createRoom, emptyInput, runYear } from '../room/index.ts';
+import type { RoomInput, RoomModel, RoomYear, SteppingRoom } from '../room/index.ts';
 import { createStepper, leadIn } from '../schedule/index.ts';
 import type { Stepper } from '../schedule/index.ts';
 import { HOURS, STEPS, STEPS_PER_HOUR } from '../time/index.ts';
@@ -10,9 +10,7 @@ import type { ReadyController, ReadyOpening } from './blindStages.ts';
 import type { SiteLight } from './lightStages.ts';
 import type { HourGain } from './shadedGain.ts';
 
-/** Hours at the end of the year that are run first, so that its start has a past. */
-const WARM_UP = 21 * 24;
-/** Where rooms stand as the warm-up begins, C. */
+/** Room temperature that blinds look back on as the first hour begins, C. */
 const BEGIN = 20;
 
 /** One opening of a room in the common loop of rooms and blinds. */
@@ -43,6 +41,8 @@ interface LoopOpening {
   area: number;
   hourGain: HourGain;
   state: Uint8Array;
+  /** Gain found, W/m2 of glass; HOURS values. */
+  gain: Float64Array;
   airs: boolean;
   source: CoupledOpening;
 }
@@ -59,6 +59,15 @@ interface LoopRoom {
   operative: number;
 }
 
+/** What rooms and blinds did together. */
+export interface CoupledYear {
+  blinds: BlindYear[];
+  /** Gain of the openings whose blinds were moved here, by id; W/m2 of glass. */
+  gains: Map<string, Float64Array>;
+  /** In the order of the rooms. */
+  rooms: RoomYear[];
+}
+
 /**
  * Moves blinds whose rules ask for the room's temperature: rooms and blinds go through the year
  * together, hour by hour. A blind answers to the operative temperature of the hour before, that of
@@ -68,7 +77,7 @@ export function moveWithRooms(
   site: SiteLight,
   rooms: readonly CoupledRoom[],
   controllers: readonly ReadyController[],
-): BlindYear[] {
+): CoupledYear {
   const loops = controllers.map((ready): Loop => {
     const stepper = createStepper(ready.schedule.value, ready.sensors.value, ready.options);
     leadIn(stepper, BEGIN);
@@ -88,21 +97,33 @@ export function moveWithRooms(
     }
     for (const room of loopRooms) stepRoom(room, hour, dryBulb[hour], wind[hour]);
   };
-  for (let hour = HOURS - WARM_UP; hour < HOURS; hour++) takeHour(hour);
-  for (const { stepper } of loops) stepper.clearCounts();
-  for (let hour = 0; hour < HOURS; hour++) takeHour(hour);
+  const years = runYear(
+    loopRooms.map((loop) => loop.room),
+    takeHour,
+    () => loops.forEach(({ stepper }) => stepper.clearCounts()),
+  );
 
-  return controllers.map(({ controller, schedule }, i) => {
-    const { stepper, state } = loops[i];
-    return blindYear(controller.id, schedule.value, state, stepper.counts, site.sunUp.value);
-  });
+  return {
+    blinds: controllers.map(({ controller, schedule }, i) => {
+      const { stepper, state } = loops[i];
+      return blindYear(controller.id, schedule.value, state, stepper.counts, site.sunUp.value);
+    }),
+    gains: new Map(
+      loopRooms.flatMap(({ moving }) =>
+        moving.map((o) => [o.source.opening.opening.id, o.gain] as const),
+      ),
+    ),
+    rooms: years,
+  };
 }
 
 function stepRoom(loop: LoopRoom, hour: number, outdoor: number, wind: number): void {
   const { input, moving } = loop;
   let sun = loop.knownSun[hour];
   for (const opening of moving) {
-    sun += opening.area * opening.hourGain(hour, opening.state);
+    const gain = opening.hourGain(hour, opening.state);
+    opening.gain[hour] = gain;
+    sun += opening.area * gain;
     if (opening.airs) {
       const { source, state } = opening;
       const flow = flowInHour(source.opening.opening, source.screened, state, hour);
@@ -125,7 +146,6 @@ function loopRoom(source: CoupledRoom, states: ReadonlyMap<string, Uint8Array>):
     moving: [],
     operative: BEGIN,
   };
-  loop.room.reset(BEGIN);
   source.openings.forEach((o, number) => {
     const { opening, known, screened } = o;
     const area = opening.shade.value.glassArea * opening.opening.count;
@@ -133,7 +153,8 @@ function loopRoom(source: CoupledRoom, states: ReadonlyMap<string, Uint8Array>):
     if (!known) {
       const state = states.get(opening.ready!.controller.id)!;
       const hourGain = opening.hourGain.value;
-      loop.moving.push({ number, area, hourGain, state, airs, source: o });
+      const gain = new Float64Array(HOURS);
+      loop.moving.push({ number, area, hourGain, state, gain, airs, source: o });
       return;
     }
     for (let hour = 0; hour < HOURS; hour++) loop.knownSun[hour] += area * known.gain[hour];

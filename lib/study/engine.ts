@@ -45,7 +45,7 @@ export function createEngine(cache = new StageCache()): Engine {
       const models = readyRooms(cache, site, house, place);
       const moved = moveAll(cache, site, controllers, openings, models);
       const rooms = runRooms(cache, site, models, moved);
-      return collect(cache, { project, place, house, site, year }, moved, rooms);
+      return collect(cache, { project, place, house, site, year }, moved.openings, rooms);
     },
   };
 }

@@ -13,7 +13,10 @@ export function openingInRoom(
   screen: ScreenInPlace | undefined,
 ): RoomOpening {
   const { count, frame, width, height } = opening;
-  const window = windowU({ width, height, frame: frame.widths, Ug: glazing.Ug, ...frame });
+  const { widths, hidden, Uf, psiSpacer, psiInstall } = frame;
+  const { Ug } = glazing;
+  const sizes = { width, height, frame: widths, hidden };
+  const window = windowU({ ...sizes, Ug, Uf, psiSpacer, psiInstall });
   const sash = opening.airing ?? { kind: 'none' as const, width: 0, height: 0, tiltAngle: 0 };
   return {
     id: opening.id,
@@ -21,6 +24,6 @@ export function openingInRoom(
     U: window.UwInstalled,
     airing: { ...sash, width: sash.width * count },
     screenFlowFactor: screen ? 1 - screen.share * (1 - screenAirFlowFactor(screen.fabric)) : 1,
-    blindFlowFactor: roomDefaults.blindFlowFactor,
+    blindFlowFactor: opening.blind?.flowFactor ?? roomDefaults.blindFlowFactor,
   };
 }

@@ -1,5 +1,5 @@
 import { compileRoom, runRoom } from '../room/index.ts';
-import type { OpeningSun, RoomDrivers, RoomModel } from '../room/index.ts';
+import type { OpeningSun, RoomDrivers, RoomModel, RoomYear } from '../room/index.ts';
 import { HOURS } from '../time/index.ts';
 import { flowInHour, screenFlow } from './airflow.ts';
 import type { MovedOpening, ReadyController, ReadyOpening } from './blindStages.ts';
@@ -40,6 +40,13 @@ export function readyRooms(
   );
 }
 
+/** All openings with their blinds moved. */
+export interface Moved {
+  openings: MovedOpening[];
+  /** Room-years already found while blinds and rooms were stepped together, by room id. */
+  years?: ReadonlyMap<string, RoomYear>;
+}
+
 /**
  * Stages 5 and 6 for the blinds: those that ask for no room are moved by themselves, the others
  * together with their rooms.
@@ -50,7 +57,7 @@ export function moveAll(
   controllers: ReadonlyMap<string, ReadyController>,
   openings: readonly ReadyOpening[],
   rooms: ReadonlyMap<string, Stage<RoomModel>>,
-): MovedOpening[] {
+): Moved {
   const all = [...controllers.values()];
   const alone = all.filter((c) => !c.schedule.value.usesRoom);
   const coupled = all.filter((c) => c.schedule.value.usesRoom);
@@ -61,7 +68,7 @@ export function moveAll(
     const id = opening.ready?.controller.id;
     return gainOf(cache, opening, id === undefined ? undefined : years.get(id));
   };
-  if (coupled.length === 0) return openings.map(moved);
+  if (coupled.length === 0) return { openings: openings.map(moved) };
 
   const isCoupled = (o: ReadyOpening) => o.ready?.schedule.value.usesRoom === true;
   const known = new Map(
@@ -95,13 +102,25 @@ export function moveAll(
       coupled,
     ),
   );
-  together.value.forEach((year, i) => {
+  together.value.blinds.forEach((year, i) => {
     years.set(
       year.controller,
       cache.get('moves', [together.id, i], () => year),
     );
   });
-  return openings.map((o) => known.get(o.opening.id) ?? moved(o));
+  return {
+    openings: openings.map((o): MovedOpening => {
+      const done = known.get(o.opening.id);
+      if (done) return done;
+      const { id } = o.opening;
+      // An opening outside all rooms has no part in the loop.
+      const found = together.value.gains.get(id);
+      if (!found) return moved(o);
+      const gain = cache.get('blind', [together.id, id], () => found);
+      return { ...o, gain, blind: years.get(o.ready!.controller.id) };
+    }),
+    years: new Map([...rooms.keys()].map((id, i) => [id, together.value.rooms[i]])),
+  };
 }
 
 /** Stage 6: every room's year without and with its shading. */
@@ -109,7 +128,7 @@ export function runRooms(
   cache: StageCache,
   site: SiteLight,
   rooms: ReadonlyMap<string, Stage<RoomModel>>,
-  moved: readonly MovedOpening[],
+  { openings: moved, years }: Moved,
 ): RoomRuns[] {
   return [...rooms].map(([id, model]) => {
     const openings = moved.filter((m) => m.opening.room === id);
@@ -118,12 +137,12 @@ export function runRooms(
     const without = run(
       'without',
       openings.map((o) => o.bare.id),
-      () => roomRun(site, model.value, openings, (o) => o.bare.value.gain, false),
+      () => roomRun(site, model.value, openings, 'without'),
     );
     const withShading = run(
       'with',
       openings.map((o) => [o.gain.id, o.blind?.id, o.opening.screen]),
-      () => roomRun(site, model.value, openings, (o) => o.gain.value, true),
+      () => roomRun(site, model.value, openings, 'with', years?.get(id)),
     );
     return { id, without, with: withShading };
   });
@@ -137,13 +156,13 @@ function roomRun(
   site: SiteLight,
   model: RoomModel,
   openings: readonly MovedOpening[],
-  gain: (opening: MovedOpening) => Float64Array,
-  shaded: boolean,
+  shading: 'without' | 'with',
+  known?: RoomYear,
 ): RoomRun {
   const areas = areasOf(openings);
   const sun = new Float64Array(HOURS);
   const suns = openings.map((opening, o): OpeningSun => {
-    const perArea = gain(opening);
+    const perArea = shading === 'with' ? opening.gain.value : opening.bare.value.gain;
     const through = new Float64Array(HOURS);
     for (let hour = 0; hour < HOURS; hour++) {
       through[hour] = perArea[hour] * areas[o];
@@ -154,9 +173,9 @@ function roomRun(
   const drivers: RoomDrivers = {
     outdoor: site.year.dryBulb,
     wind: site.wind.value,
-    flowFactors: shaded ? openings.map((o) => shadedFlow(site, o)) : undefined,
+    flowFactors: shading === 'with' ? openings.map((o) => shadedFlow(site, o)) : undefined,
   };
-  return { model, drivers, suns, sun, year: runRoom(model, drivers, sun) };
+  return { model, drivers, suns, sun, year: known ?? runRoom(model, drivers, sun) };
 }
 
 /** Airing flow past screen and blind at one opening; HOURS values. */

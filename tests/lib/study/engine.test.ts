@@ -135,7 +135,7 @@ function windowHouse(azimuth: number, fin: 'finLeft' | 'finRight', latitude = 45
   const place = { ...project.site, latitude, longitude: 0, timeZone: 'Etc/GMT', elevation: 100 };
   return {
     ...project,
-    site: { ...place, horizon: [] },
+    site: { ...place, horizon: [], albedo: 0.2 },
     walls: [{ ...project.walls[0], id: 'wall', azimuth }],
     openings: [
       {
