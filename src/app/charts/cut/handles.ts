@@ -1,0 +1,210 @@
+import { fieldHint } from '../../../../lib/project/index.ts';
+import type { ProjectOpening } from '../../../../lib/project/index.ts';
+import { setSetBack, setSize } from '../../openings/edits.ts';
+import type { Spot } from './frame.ts';
+import { depth } from './shapes.ts';
+import type { CutSubject } from './shapes.ts';
+
+/** A dimension that can be taken by its end in a section. */
+export interface CutHandle {
+  id: string;
+  label: string;
+  /** Field of the project file, for its range. */
+  field: string;
+  section: 'vertical' | 'plan';
+  value: number;
+  /** Range that keeps the opening buildable, m. */
+  min: number;
+  max: number;
+  spot: Spot;
+  /** Where the measure starts, for its line. */
+  from: Spot;
+  /** Direction in which the value grows. */
+  direction: Spot;
+  /** Where its figure stands beside the handle. */
+  words: 'left' | 'right' | 'above' | 'below';
+  set(opening: ProjectOpening, value: number): void;
+}
+
+/** Least glass that a drag leaves, m. */
+const LEAST_GLASS = 0.1;
+
+type Draft = Omit<CutHandle, 'min' | 'max'> & { min?: number; max?: number };
+
+/** The handles of an opening's sections: those of parts it has. */
+export function cutHandles(subject: CutSubject): CutHandle[] {
+  const { opening, thickness } = subject;
+  const { width, height, frame, overhang } = opening;
+  const { left, right, head, sill } = frame.widths;
+  const inside = thickness + 0.13;
+  const drafts: Draft[] = [
+    {
+      id: 'height',
+      label: 'Height',
+      field: 'openings[].height',
+      section: 'vertical',
+      value: height,
+      min: head + sill + LEAST_GLASS,
+      spot: [inside, height],
+      from: [inside, 0],
+      direction: [0, 1],
+      words: 'above',
+      set: (o, value) => setSize(o, 'height', value),
+    },
+    {
+      id: 'setBack',
+      label: 'Glass set-back',
+      field: 'openings[].setBack',
+      section: 'vertical',
+      value: opening.setBack,
+      max: thickness,
+      spot: [opening.setBack, -below(opening) - 0.07],
+      from: [0, -below(opening) - 0.07],
+      direction: [1, 0],
+      words: 'right',
+      set: setSetBack,
+    },
+    reveal(subject, 'head', 'vertical', [depth(subject, opening.reveal.head), height], 'left'),
+    reveal(subject, 'sill', 'vertical', [depth(subject, opening.reveal.sill), 0], 'left'),
+    {
+      id: 'width',
+      label: 'Width',
+      field: 'openings[].width',
+      section: 'plan',
+      value: width,
+      min: left + right + LEAST_GLASS,
+      spot: [width, inside],
+      from: [0, inside],
+      direction: [1, 0],
+      words: 'right',
+      set: (o, value) => setSize(o, 'width', value),
+    },
+    reveal(subject, 'left', 'plan', [0, depth(subject, opening.reveal.left)], 'below'),
+    reveal(subject, 'right', 'plan', [width, depth(subject, opening.reveal.right)], 'below'),
+    ...(overhang ? overhangHandles(opening, overhang) : []),
+    ...finHandles(opening, 'finLeft'),
+    ...finHandles(opening, 'finRight'),
+  ];
+  return drafts.map((draft) => {
+    const hint = fieldHint(draft.field);
+    return {
+      ...draft,
+      min: Math.max(draft.min ?? 0, hint?.min ?? 0),
+      max: Math.min(draft.max ?? Infinity, hint?.max ?? Infinity),
+    };
+  });
+}
+
+/** Wall shown under the sill, m. */
+const below = ({ sillHeight }: ProjectOpening) => Math.min(Math.max(sillHeight, 0.12), 0.32);
+
+const SIDE_WORDS = { head: 'at the head', sill: 'at the sill', left: 'left', right: 'right' };
+
+function reveal(
+  { opening }: CutSubject,
+  side: keyof typeof SIDE_WORDS,
+  section: 'vertical' | 'plan',
+  spot: Spot,
+  words: Draft['words'],
+): Draft {
+  const vertical = section === 'vertical';
+  const glass: Spot = vertical ? [opening.setBack, spot[1]] : [spot[0], opening.setBack];
+  return {
+    id: `reveal.${side}`,
+    label: `Reveal depth ${SIDE_WORDS[side]}`,
+    field: `openings[].reveal.${side}`,
+    section,
+    value: opening.reveal[side],
+    spot,
+    from: glass,
+    direction: vertical ? [-1, 0] : [0, -1],
+    words,
+    set: (o, value) => (o.reveal[side] = value),
+  };
+}
+
+function overhangHandles(
+  { height }: ProjectOpening,
+  { projection, aboveHead }: NonNullable<ProjectOpening['overhang']>,
+): Draft[] {
+  const at = height + aboveHead;
+  return [
+    {
+      id: 'overhang.projection',
+      label: 'Overhang projection',
+      field: 'openings[].overhang.projection',
+      section: 'vertical',
+      value: projection,
+      spot: [-projection, at + 0.025],
+      from: [0, at + 0.025],
+      direction: [-1, 0],
+      words: 'above',
+      set: (o, value) => o.overhang && (o.overhang.projection = value),
+    },
+    {
+      id: 'overhang.aboveHead',
+      label: 'Overhang above the head',
+      field: 'openings[].overhang.aboveHead',
+      section: 'vertical',
+      value: aboveHead,
+      spot: [-projection / 2, at],
+      from: [-projection / 2, height],
+      direction: [0, 1],
+      words: 'below',
+      set: (o, value) => o.overhang && (o.overhang.aboveHead = value),
+    },
+  ];
+}
+
+function finHandles(opening: ProjectOpening, name: 'finLeft' | 'finRight'): Draft[] {
+  const fin = opening[name];
+  if (!fin) return [];
+  const side = name === 'finLeft' ? 'Left' : 'Right';
+  const out = name === 'finLeft' ? -1 : 1;
+  const jamb = name === 'finLeft' ? 0 : opening.width;
+  const face = jamb + out * fin.offset;
+  return [
+    {
+      id: `${name}.projection`,
+      label: `${side} fin projection`,
+      field: `openings[].${name}.projection`,
+      section: 'plan',
+      value: fin.projection,
+      spot: [face + out * 0.025, -fin.projection],
+      from: [face + out * 0.025, 0],
+      direction: [0, -1],
+      words: 'below',
+      set: (o, value) => {
+        const own = o[name];
+        if (own) own.projection = value;
+      },
+    },
+    {
+      id: `${name}.offset`,
+      label: `${side} fin beside the jamb`,
+      field: `openings[].${name}.offset`,
+      section: 'plan',
+      value: fin.offset,
+      spot: [face, -fin.projection / 2],
+      from: [jamb, -fin.projection / 2],
+      direction: [out, 0],
+      words: name === 'finLeft' ? 'left' : 'right',
+      set: (o, value) => {
+        const own = o[name];
+        if (own) own.offset = value;
+      },
+    },
+  ];
+}
+
+/** Steps of a drag and of the arrow keys: whole figures in the unit shown, m. */
+export function handleSteps(imperial: boolean): { drag: number; key: number } {
+  const inch = 0.0254;
+  return imperial ? { drag: inch / 8, key: inch / 4 } : { drag: 0.005, key: 0.01 };
+}
+
+/** A value brought to a whole step inside the range of its handle. */
+export function snapped({ min, max }: CutHandle, value: number, step: number): number {
+  const whole = Math.round(value / step) * step;
+  return Number(Math.min(max, Math.max(min, whole)).toFixed(5));
+}
