@@ -58,6 +58,11 @@ export class EngineState {
     if (!this.busy) void this.#work();
   }
 
+  /** Another project is on screen: the last run is not one of it. */
+  forget(): void {
+    this.sound = undefined;
+  }
+
   async #work(): Promise<void> {
     this.busy = true;
     while (this.#waiting) {
@@ -76,7 +81,10 @@ export class EngineState {
           this.run = { id: ++this.#runs, summary, warnings, milliseconds };
           this.sound = project;
           this.problems = [];
-        } else this.problems = reply.problems;
+        } else {
+          this.problems = reply.problems;
+          if (!this.sound) this.run = undefined;
+        }
       } catch (error) {
         this.fault = String(error);
       }

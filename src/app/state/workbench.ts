@@ -1,5 +1,6 @@
 import { getContext, setContext } from 'svelte';
 import type { EngineState } from './engine.svelte.ts';
+import type { FilesState } from './files.svelte.ts';
 import type { Preferences } from './preferences.svelte.ts';
 import type { ProjectState } from './project.svelte.ts';
 import type { Selection } from './selection.svelte.ts';
@@ -10,6 +11,7 @@ export interface Workbench {
   engine: EngineState;
   selection: Selection;
   preferences: Preferences;
+  files: FilesState;
 }
 
 const KEY = Symbol('workbench');
