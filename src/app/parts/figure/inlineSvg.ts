@@ -34,7 +34,8 @@ export function inlineSvg(source: SVGSVGElement): SVGSVGElement {
   const originals = [...source.querySelectorAll<SVGElement>('*')];
   const copies = [...copy.querySelectorAll<SVGElement>('*')];
   originals.forEach((original, i) => settle(original, copies[i]));
-  for (const name of ['style', 'class', 'role', 'tabindex']) copy.removeAttribute(name);
+  for (const name of ['style', 'class', 'role', 'tabindex', 'aria-hidden'])
+    copy.removeAttribute(name);
   return copy;
 }
 
