@@ -84,7 +84,10 @@ export function ownGlazing(draft: Project, openingId: string): string | undefine
   const opening = openingOf(draft, openingId);
   const base = opening && glazingOf(draft, opening.glazing);
   if (!opening || !base) return undefined;
-  const id = freeId('own-glazing', [...draft.glazings, ...glazings].map((g) => g.id));
+  const id = freeId(
+    'own-glazing',
+    [...draft.glazings, ...glazings].map((g) => g.id),
+  );
   const name = freeName(`Own: ${base.name.replace(/^Own: /, '')}`.slice(0, 110), draft.glazings);
   draft.glazings.push({ ...structuredClone(base), id, name, source: OWN_SOURCE });
   opening.glazing = id;

@@ -1,5 +1,6 @@
 import type { Component } from 'svelte';
 import type { Run } from '../state/engine.svelte.ts';
+import OpeningsPanel from './OpeningsPanel.svelte';
 import YearPanel from './YearPanel.svelte';
 
 /** One bench of the workbench: a part of the page with its own name and address. */
@@ -11,4 +12,7 @@ export interface Bench {
 }
 
 /** The benches in the order of the work. */
-export const benches: readonly Bench[] = [{ id: 'year', label: 'Year', panel: YearPanel }];
+export const benches: readonly Bench[] = [
+  { id: 'openings', label: 'Openings', panel: OpeningsPanel },
+  { id: 'year', label: 'Year', panel: YearPanel },
+];

@@ -29,7 +29,8 @@ export function blindPose(
   const share = action.kind === 'raise' ? 0 : (action.share ?? 1);
   const angle = slats ? slatAngle(opening, blind, action, profile) : 0;
   const name = actionName(action, slats);
-  const words = slats && share > 0 && action.kind !== 'tilt' ? `${name}, at ${Math.round(angle)}°` : name;
+  const words =
+    slats && share > 0 && action.kind !== 'tilt' ? `${name}, at ${Math.round(angle)}°` : name;
   return { blind, share, angle, words };
 }
 

@@ -41,17 +41,17 @@ export function describeCut(facts: CutFacts): string {
 /** The sun and the blind at the chosen hour. */
 export function sunSentence(facts: CutFacts): string {
   const { when, sunText, sun, share, blindText, screenText } = facts;
-  const rest = [
-    blindText ? `Blind ${blindText}.` : '',
-    screenText ? `${screenText}.` : '',
-  ].filter(Boolean);
+  const rest = [blindText ? `Blind ${blindText}.` : '', screenText ? `${screenText}.` : ''].filter(
+    Boolean,
+  );
   return [`${when}: ${sunText}${onPlane(sun, share)}.`, ...rest].join(' ');
 }
 
 function onPlane(sun: SunOnPlane | undefined, share: number | undefined): string {
   if (!sun || share === undefined) return '; no direct sun on this opening';
   const side = sun.sideways > 0 ? 'from the right' : 'from the left';
-  const turn = Math.abs(sun.sideways) < 0.5 ? 'square on' : `${figure(Math.abs(sun.sideways))}° ${side}`;
+  const turn =
+    Math.abs(sun.sideways) < 0.5 ? 'square on' : `${figure(Math.abs(sun.sideways))}° ${side}`;
   return `; profile angle ${figure(sun.profile)}°, ${turn}; it reaches ${percent(share)} of the glass`;
 }
 

@@ -7,8 +7,7 @@ import type { Spot } from './frame.ts';
  * at its foot: along it runs the width to the right as seen from outside.
  */
 
-export type PartName =
-  'wall' | 'frame' | 'hidden' | 'overhang' | 'fin' | 'beyond' | 'floor';
+export type PartName = 'wall' | 'frame' | 'hidden' | 'overhang' | 'fin' | 'beyond' | 'floor';
 
 export interface Part {
   name: PartName;
@@ -78,14 +77,13 @@ function wallPart(
     face > 0
       ? [spot(face, edge), spot(0, edge + away * Math.min(face, shown * 0.9))]
       : face < 0
-        ? [
-            spot(face, edge),
-            spot(face, edge + away * SURROUND),
-            spot(0, edge + away * SURROUND),
-          ]
+        ? [spot(face, edge), spot(face, edge + away * SURROUND), spot(0, edge + away * SURROUND)]
         : [spot(0, edge)];
   const end = edge + away * shown;
-  return { name: 'wall', spots: [spot(thickness, edge), ...cut, spot(0, end), spot(thickness, end)] };
+  return {
+    name: 'wall',
+    spots: [spot(thickness, edge), ...cut, spot(0, end), spot(thickness, end)],
+  };
 }
 
 /** One member of the frame, and what the wall's insulation hides of it. */
@@ -111,7 +109,15 @@ function framePart(
 }
 
 function rectangle(name: PartName, u0: number, u1: number, v0: number, v1: number): Part {
-  return { name, spots: [[u0, v0], [u1, v0], [u1, v1], [u0, v1]] };
+  return {
+    name,
+    spots: [
+      [u0, v0],
+      [u1, v0],
+      [u1, v1],
+      [u0, v1],
+    ],
+  };
 }
 
 /** The vertical section through the middle of the opening. */
