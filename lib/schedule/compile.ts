@@ -1,23 +1,18 @@
 import { InputError } from '../problem/index.ts';
-import { HOURS } from '../time/index.ts';
 import type { YearCalendar } from '../time/index.ts';
-import { MINUTES_PER_QUARTER, makeMask } from './calendarMask.ts';
-import { hourWords } from './hourWords.ts';
-import { createMemo } from './memo.ts';
+import { calendarSteps } from './calendarSteps.ts';
+import { MINUTES_PER_QUARTER } from './localYear.ts';
+import type { StepSet } from './stepSet.ts';
 import type { RuleAction, RuleConditions, Schedule } from './types.ts';
 
 /** Positions are kept as bytes. */
 const MOST_ACTIONS = 256;
-/** Masks kept for each calendar, 35 kB each: enough for a search over clock hours. */
-const MOST_MASKS = 256;
 
 /** A rule with its calendar looked up. */
 export interface CompiledRule {
   when: RuleConditions;
-  /** 1 at the steps whose date and clock allow the rule; STEPS values. Shared: read only. */
-  allowed: Uint8Array;
-  /** Hours with such a step, in order. Shared: read only. */
-  hours: Uint16Array;
+  /** Steps whose date and clock allow the rule. */
+  allowed: StepSet;
   /** Number of what it does. */
   action: number;
 }
@@ -34,8 +29,8 @@ export interface CompiledSchedule {
 }
 
 /**
- * Looks up the calendar of every rule and numbers the actions, equal ones alike. Masks are kept by
- * calendar and conditions, so that editing one rule looks up one mask.
+ * Looks up the calendar of every rule and numbers the actions, equal ones alike.
+ * @param schedule one in which `validateSchedule` finds no problems
  * @throws InputError for more different actions than a byte can number
  */
 export function compileSchedule(schedule: Schedule, calendar: YearCalendar): CompiledSchedule {
@@ -48,7 +43,7 @@ export function compileSchedule(schedule: Schedule, calendar: YearCalendar): Com
       action = actions.push(then) - 1;
       numbers.set(key, action);
     }
-    return { when, action, ...calendarOf(when, calendar) };
+    return { when, allowed: calendarSteps(when, calendar), action };
   });
   if (actions.length > MOST_ACTIONS) {
     throw new InputError({
@@ -67,34 +62,14 @@ export function compileSchedule(schedule: Schedule, calendar: YearCalendar): Com
   };
 }
 
-/** Whether any rule asks for the room's temperature, so that blind and room are stepped together. */
+/** Whether any rule asks for the room's temperature, so that blind and room go step by step. */
 export function usesRoom(compiled: CompiledSchedule): boolean {
   return compiled.usesRoom;
 }
 
-/** The same text for actions that set the blind alike. */
+/** The same text for actions that set a blind alike. */
 function actionKey(action: RuleAction): string {
   if (action.kind === 'raise') return 'raise';
   const angle = action.kind === 'tilt' ? action.angle : '';
   return `${action.kind} ${angle} ${action.share ?? 1}`;
-}
-
-type CalendarMask = Pick<CompiledRule, 'allowed' | 'hours'>;
-
-const keepMask = createMemo<YearCalendar, CalendarMask>(MOST_MASKS);
-
-/** The kept mask of a rule's calendar conditions. */
-function calendarOf(when: RuleConditions, calendar: YearCalendar): CalendarMask {
-  const { months, dates, weekdays, clock, grid } = when;
-  const key = JSON.stringify([months, dates, weekdays, clock, grid]);
-  return keepMask(calendar, key, () => findMask(when, calendar));
-}
-
-function findMask(when: RuleConditions, calendar: YearCalendar): CalendarMask {
-  const allowed = makeMask(when, calendar);
-  const words = hourWords(allowed);
-  const hours = new Uint16Array(HOURS);
-  let count = 0;
-  for (let hour = 0; hour < HOURS; hour++) if (words[hour] !== 0) hours[count++] = hour;
-  return { allowed, hours: hours.slice(0, count) };
 }

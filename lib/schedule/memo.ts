@@ -1,19 +1,20 @@
-/** Gives what was made for a source and key before, or makes it. */
-export type Memo<Source extends object, T> = (source: Source, key: string, make: () => T) => T;
+/** Results kept for one owner, 4.4 kB each where they are sets of steps: enough for a search. */
+const MOST = 256;
+
+const kept = new WeakMap<object, Map<string, unknown>>();
 
 /**
- * Keeps results by the object they were made from and a key; of each object's results the one
- * longest unused goes first. The objects must not be changed afterwards.
+ * What `make` gave for a key, made once for each owner (a calendar, an array of readings) and
+ * dropped with it; the oldest go first where there are many. Owners are known by identity, so they
+ * must not be changed after their first use. A key stands for one type.
  */
-export function createMemo<Source extends object, T>(most: number): Memo<Source, T> {
-  const bySource = new WeakMap<Source, Map<string, T>>();
-  return (source, key, make) => {
-    let kept = bySource.get(source);
-    if (!kept) bySource.set(source, (kept = new Map()));
-    const result = kept.get(key) ?? make();
-    kept.delete(key);
-    kept.set(key, result);
-    if (kept.size > most) kept.delete(kept.keys().next().value!);
-    return result;
-  };
+export function memo<T>(owner: object, key: string, make: () => T): T {
+  let results = kept.get(owner);
+  if (!results) kept.set(owner, (results = new Map()));
+  let result = results.get(key) as T | undefined;
+  if (result === undefined) {
+    if (results.size >= MOST) results.delete(results.keys().next().value!);
+    results.set(key, (result = make()));
+  }
+  return result;
 }

@@ -17,9 +17,15 @@ export interface RuleConditions {
   dates?: { from: string; to: string };
   /** ISO weekdays, 1 Monday to 7 Sunday. */
   weekdays?: number[];
-  /** Local clock; `to` not after `from` runs past midnight, equal means all day. */
+  /**
+   * Local clock; equal means all day, `to` before `from` runs past midnight. The hours after
+   * midnight belong to the day before: its month, date and weekday count.
+   */
   clock?: { from: ClockMinutes; to: ClockMinutes };
-  /** Any of these clock spans instead of one: what painting a grid gives. */
+  /**
+   * Any of these clock spans instead of one: what painting a grid gives. A span past midnight wraps
+   * inside its month.
+   */
   grid?: { month: number; from: ClockMinutes; to: ClockMinutes }[];
   /** The sun is in front of the facade and above its horizon. */
   sunOnFacade?: boolean;
