@@ -43,8 +43,9 @@ export function diffuseView(
   const shade = compileOpening(geometry);
   const skyline = horizonTable(horizon);
   const axes = planeAxes(plane.azimuth, plane.tilt);
-  const openSky = skyline && ((patch: Patch) => shareOverSkyline(patch, axes, skyline));
-  const sky = halfView(shade, patches('sky', plane.tilt), openSky);
+  const skyPatches = patches('sky', plane.tilt);
+  const openSky = skyline && openShares(horizon, plane, axes, skyline, skyPatches);
+  const sky = halfView(shade, skyPatches, openSky);
   const ground = halfView(shade, patches('ground', plane.tilt));
   return {
     sky: sky.set,
@@ -58,7 +59,7 @@ export function diffuseView(
 function halfView(
   shade: OpeningShade,
   list: readonly Patch[],
-  open?: (patch: Patch) => number,
+  open?: Float64Array,
 ): { set: DirectionSet; bounce: number } {
   const set = directionSet(list.length);
   let bounce = 0;
@@ -67,7 +68,7 @@ function halfView(
     const sx = Math.cos(patch.theta);
     const sy = across * Math.sin(patch.profile);
     const sz = across * Math.cos(patch.profile);
-    const weight = open ? patch.weight * open(patch) : patch.weight;
+    const weight = open ? patch.weight * open[i] : patch.weight;
     set.cosIncidence[i] = sz;
     set.profileAngle[i] = patch.profile / RAD;
     set.weight[i] = weight * shade.sunlit(sx, sy, sz);
@@ -107,6 +108,27 @@ function horizonView(
   return set;
 }
 
+const keptShares = new WeakMap<readonly HorizonPoint[], Map<string, Float64Array>>();
+
+/** Open share of each patch of sky; kept, as all openings of a plane share them. */
+function openShares(
+  horizon: readonly HorizonPoint[],
+  plane: Plane,
+  axes: PlaneAxes,
+  skyline: Float64Array,
+  list: readonly Patch[],
+): Float64Array {
+  let kept = keptShares.get(horizon);
+  if (!kept) keptShares.set(horizon, (kept = new Map()));
+  const key = `${plane.azimuth} ${plane.tilt}`;
+  let shares = kept.get(key);
+  if (!shares) {
+    shares = Float64Array.from(list, (patch) => shareOverSkyline(patch, axes, skyline));
+    kept.set(key, shares);
+  }
+  return shares;
+}
+
 /** Share of a patch of sky that lies above the skyline. */
 function shareOverSkyline(patch: Patch, axes: PlaneAxes, skyline: Float64Array): number {
   let open = 0;
@@ -124,9 +146,15 @@ function shareOverSkyline(patch: Patch, axes: PlaneAxes, skyline: Float64Array):
 /** A direction in east, north and up. */
 function worldDirection(axes: PlaneAxes, theta: number, profile: number): number[] {
   const across = Math.sin(theta);
-  const s = [Math.cos(theta), across * Math.sin(profile), across * Math.cos(profile)];
-  const { right, upslope, normal } = axes;
-  return [0, 1, 2].map((k) => s[0] * right[k] + s[1] * upslope[k] + s[2] * normal[k]);
+  const x = Math.cos(theta);
+  const y = across * Math.sin(profile);
+  const z = across * Math.cos(profile);
+  const { right: r, upslope: u, normal: n } = axes;
+  return [
+    x * r[0] + y * u[0] + z * n[0],
+    x * r[1] + y * u[1] + z * n[1],
+    x * r[2] + y * u[2] + z * n[2],
+  ];
 }
 
 /** Altitude of the skyline at every whole degree of azimuth; nothing where it is open all round. */

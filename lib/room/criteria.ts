@@ -60,11 +60,23 @@ export function shareAbove(operative: Float64Array, options: ShareOptions = {}):
 /** Night hours of a bedroom, local clock, minutes. */
 const NIGHT = { from: 22 * 60, to: 7 * 60 };
 
+const keptNights = new WeakMap<YearCalendar, Uint8Array>();
+
+/** 1 in the night hours of a calendar; kept, as every run of a year asks for them. */
+function nightHours(calendar: YearCalendar): Uint8Array {
+  let night = keptNights.get(calendar);
+  if (!night) {
+    night = Uint8Array.from(calendar.month, (_, hour) =>
+      inSpan(NIGHT, clockOfHour(calendar, hour)) ? 1 : 0,
+    );
+    keptNights.set(calendar, night);
+  }
+  return night;
+}
+
 /** Hours from 22:00 to 07:00 over 26 C, as a share of all those hours of the year; 1 % at most. */
 export function bedroomNights(operative: Float64Array, calendar: YearCalendar): CriterionResult {
-  const night = Uint8Array.from(operative, (_, hour) =>
-    inSpan(NIGHT, clockOfHour(calendar, hour)) ? 1 : 0,
-  );
+  const night = nightHours(calendar);
   const { over, judged } = count(operative, 26, night);
   const value = over / judged;
   return {

@@ -6,13 +6,20 @@ export interface HorizonPoint {
   altitude: number;
 }
 
+/** Profiles in order of azimuth, kept as a profile is asked for every degree of the dial. */
+const inOrder = new WeakMap<readonly HorizonPoint[], readonly HorizonPoint[]>();
+
 /**
  * Altitude of the horizon at an azimuth, degrees: straight lines between the points in order of
  * azimuth, closed round the dial; 0 where there are no points.
  */
 export function horizonAltitude(points: readonly HorizonPoint[], azimuth: number): number {
   if (points.length === 0) return 0;
-  const sorted = [...points].sort((a, b) => a.azimuth - b.azimuth);
+  let sorted = inOrder.get(points);
+  if (!sorted) {
+    sorted = [...points].sort((a, b) => a.azimuth - b.azimuth);
+    inOrder.set(points, sorted);
+  }
   const at = ((azimuth % 360) + 360) % 360;
   const next = sorted.findIndex((p) => p.azimuth > at);
   const after = sorted[next === -1 ? 0 : next];

@@ -67,6 +67,7 @@ export function collect(
     facades,
     rooms: house.rooms.map((room, i) => roomResult(cache, project, room, house, runs[i])),
     total: addGains(openings.map((o) => o.sums)),
+    sunny: new Map([...site.facades].map(([wall, facade]) => [wall, facade.value.sunny])),
     warnings: [...(place.warning ? [place.warning] : []), ...year.messages],
   };
 }

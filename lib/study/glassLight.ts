@@ -9,7 +9,10 @@ import { HOURS } from '../time/index.ts';
 export interface GlassLight {
   /** Beam and circumsolar light on the glass, W/m2; one a position. */
   direct: Float64Array;
-  /** Direct light that comes by way of the reveal faces, W/m2; HOURS values. */
+  /**
+   * Direct light that comes by way of the reveal faces, W/m2; HOURS values. Its share is that of the
+   * hour's middle position: it is a few percent of the light and changes little within the hour.
+   */
   bounce: Float64Array;
   view: DiffuseView;
 }
@@ -24,11 +27,14 @@ export function glassLight(facade: FacadeYear, shade: OpeningShade, view: Diffus
 
   const bounce = new Float64Array(HOURS);
   for (let hour = 0; hour < HOURS; hour++) {
-    let sum = 0;
-    for (let k = hourStart[hour]; k < hourStart[hour + 1]; k++) {
-      sum += (onPlane[k] / sz[k]) * shade.bounce(sx[k], sy[k], sz[k]);
-    }
-    bounce[hour] = sum / facade.stepsPerHour;
+    const from = hourStart[hour];
+    const to = hourStart[hour + 1];
+    if (from === to) continue;
+    let normal = 0;
+    for (let k = from; k < to; k++) normal += onPlane[k] / sz[k];
+    const middle = (from + to) >> 1;
+    const share = shade.bounce(sx[middle], sy[middle], sz[middle]);
+    bounce[hour] = (normal * share) / facade.stepsPerHour;
   }
   return { direct, bounce, view };
 }

@@ -78,6 +78,8 @@ export interface StudyResult {
   facades: FacadeResult[];
   rooms: RoomResult[];
   total: GainSums;
+  /** By wall id: 1 at the steps with the sun on the open facade, as its sensor tells; STEPS values. */
+  sunny: ReadonlyMap<string, Uint8Array>;
   /** Sentences about the input that the user should read. */
   warnings: string[];
 }

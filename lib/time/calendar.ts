@@ -4,6 +4,7 @@ import { DAYS, HOURS, STEPS, STEPS_PER_HOUR, dayOfYear, daysInMonth, monthOfDay 
 const MS_PER_HOUR = 3_600_000;
 const MS_PER_DAY = 24 * MS_PER_HOUR;
 const QUARTERS_PER_DAY = 96;
+const MS_PER_STEP = MS_PER_HOUR / STEPS_PER_HOUR;
 
 /** The local clock at every step of a typical year that is laid over a calendar year. */
 export interface YearCalendar {
@@ -38,16 +39,29 @@ export function buildCalendar(zone: string, year: number, startUtc: number): Yea
 
   const quarter = new Uint8Array(STEPS);
   const day = new Uint16Array(STEPS);
+  const newYear = Date.UTC(year, 0, 1);
   let change = 0;
+  let nextLook = -Infinity;
+  let skippedBefore = 0;
+  let localQuarter = 0;
+  let today = 0;
   for (let step = 0; step < STEPS; step++) {
-    const elapsed = (step / STEPS_PER_HOUR) * MS_PER_HOUR;
+    const elapsed = step * MS_PER_STEP;
     const skipped = leap && standardStart + elapsed >= leapDay ? MS_PER_DAY : 0;
     const instant = first + elapsed + skipped;
-    while (change + 1 < changes.length && changes[change + 1].instant <= instant) change++;
-    const local = instant + changes[change].minutes * 60_000;
-    const localDay = Math.floor(local / MS_PER_DAY);
-    quarter[step] = Math.floor(((local - localDay * MS_PER_DAY) * QUARTERS_PER_DAY) / MS_PER_DAY);
-    day[step] = typicalDay(localDay - Date.UTC(year, 0, 1) / MS_PER_DAY, leap);
+    const jumped = skipped !== skippedBefore;
+    if (instant >= nextLook || localQuarter === QUARTERS_PER_DAY || jumped) {
+      // A new day, a change of the clock or the leap day stepped over: read the local clock afresh.
+      skippedBefore = skipped;
+      while (change + 1 < changes.length && changes[change + 1].instant <= instant) change++;
+      const local = instant + changes[change].minutes * 60_000;
+      const localDay = Math.floor(local / MS_PER_DAY);
+      localQuarter = Math.floor((local - localDay * MS_PER_DAY) / MS_PER_STEP);
+      today = typicalDay(localDay - newYear / MS_PER_DAY, leap);
+      nextLook = Math.min(changes[change + 1]?.instant ?? Infinity, instant + MS_PER_DAY);
+    }
+    quarter[step] = localQuarter++;
+    day[step] = today;
   }
 
   const month = new Uint8Array(HOURS);
