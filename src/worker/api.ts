@@ -8,7 +8,7 @@ export type OpeningSummary = Omit<OpeningResult, 'hourly' | 'blind'> & {
 };
 
 /** What a study says without its hourly series. */
-export type StudySummary = Omit<StudyResult, 'openings' | 'rooms' | 'calendar'> & {
+export type StudySummary = Omit<StudyResult, 'openings' | 'rooms' | 'calendar' | 'sunny'> & {
   openings: OpeningSummary[];
   rooms: RoomSummary[];
 };

@@ -19,6 +19,8 @@ import type {
 import { coveredShare, houseHourly } from './houseSeries.ts';
 import { sunDays } from './sunDays.ts';
 import type { SunDays } from './sunDays.ts';
+import { sunHours } from './sunHours.ts';
+import type { SunHours } from './sunHours.ts';
 import { summaryOf } from './summary.ts';
 import { previewWeather } from './weatherPreview.ts';
 
@@ -105,6 +107,11 @@ export class EngineHost {
       this.sun = { calendar, key, days: sunDays(place, calendar) };
     }
     return this.sun.days;
+  }
+
+  /** When the sun is on the facade of openings that are moved together, and what it brings. */
+  sunHours(members: readonly string[], lead: string): SunHours | undefined {
+    return this.result && sunHours(this.result, members, lead);
   }
 
   /** Hourly weather of the last run. */

@@ -3,7 +3,7 @@ import type { OpeningSummary, StudySummary } from './api.ts';
 
 /** A result without its hourly series: small enough to send on every move of the hand. */
 export function summaryOf(result: StudyResult): StudySummary {
-  const { calendar: _calendar, openings, rooms, ...rest } = result;
+  const { calendar: _calendar, sunny: _sunny, openings, rooms, ...rest } = result;
   return {
     ...rest,
     rooms: rooms.map(({ runs: _runs, ...room }) => room),

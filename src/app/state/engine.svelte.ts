@@ -14,6 +14,7 @@ import type {
 } from '../../worker/api.ts';
 import type { EngineHost } from '../../worker/host.ts';
 import type { SunDays } from '../../worker/sunDays.ts';
+import type { SunHours } from '../../worker/sunHours.ts';
 
 /** A finished run: its summary, and a number by which charts know that series are of this run. */
 export interface Run {
@@ -130,6 +131,12 @@ export class EngineState {
   /** Sunrise and sunset of each day, and the irradiation outside the atmosphere. */
   sunDays(): Promise<SunDays | undefined> {
     return this.#once('sun days', () => this.#host.sunDays());
+  }
+
+  /** When the sun is on the facade of openings that are moved together, and what it brings. */
+  sunHours(members: readonly string[], lead: string): Promise<SunHours | undefined> {
+    const key = `sun hours|${[lead, ...members].join('|')}`;
+    return this.#once(key, () => this.#host.sunHours(members, lead));
   }
 
   weather(): Promise<WeatherSeries | undefined> {
