@@ -16,6 +16,12 @@ export type StudySummary = Omit<StudyResult, 'openings' | 'rooms' | 'calendar' |
 /** A room's results without the hours they come from. */
 export type RoomSummary = Omit<RoomResult, 'runs'>;
 
+/** A room's year without or with its shading. */
+export type RoomScheme = keyof RoomResult['runs'];
+
+/** What is known of a room hour by hour: C, W and m3/s. */
+export type RoomQuantity = 'operative' | 'air' | 'heating' | 'cooling' | 'airFlow';
+
 /** Hourly operative temperature of a room, C. */
 export interface RoomSeries {
   without: Float64Array;

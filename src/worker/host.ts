@@ -1,8 +1,8 @@
 import { InputError } from '../../lib/problem/index.ts';
 import type { Project } from '../../lib/project/index.ts';
 import { checkProject } from '../../lib/project/index.ts';
-import { createEngine } from '../../lib/study/index.ts';
-import type { StudyResult } from '../../lib/study/index.ts';
+import { createEngine, roomDetail } from '../../lib/study/index.ts';
+import type { RoomDetail, RoomRun, StudyResult } from '../../lib/study/index.ts';
 import type { TypicalYear, WeatherSite } from '../../lib/climate/index.ts';
 import { stations } from '../library/climates.ts';
 import { blinds, glazings } from '../library/index.ts';
@@ -11,6 +11,8 @@ import type { YearCalendar } from '../../lib/time/index.ts';
 import type {
   HourlyFile,
   HourlyOf,
+  RoomQuantity,
+  RoomScheme,
   RoomSeries,
   RunReply,
   WeatherPreview,
@@ -35,6 +37,9 @@ export class EngineHost {
   private weather?: { key: string; file?: HourlyFile; year: TypicalYear };
   private file?: HourlyFile;
   private result?: StudyResult;
+  /** Temperature over which the last run counts a room as too hot, C. */
+  private limit = 0;
+  private readonly details = new WeakMap<RoomRun, RoomDetail>();
   private sun?: { calendar: YearCalendar; key: string; days: SunDays };
 
   /** Takes the hourly file of the runs to come; kept here, as it is long and seldom changes. */
@@ -55,6 +60,7 @@ export class EngineHost {
       if (!project) return { ok: false, problems };
       const year = this.yearFor(project);
       this.result = this.engine.run({ project, library, year });
+      this.limit = project.settings.overheatingLimit;
       const milliseconds = performance.now() - start;
       return { ok: true, summary: summaryOf(this.result), warnings, milliseconds };
     } catch (error) {
@@ -93,6 +99,25 @@ export class EngineHost {
     return runs && { without: runs.without.year.operative, with: runs.with.year.operative };
   }
 
+  /** One hourly series of a room of the last run, without or with its shading. */
+  roomHourly(room: string, scheme: RoomScheme, quantity: RoomQuantity): Float64Array | undefined {
+    return this.runOf(room, scheme)?.year[quantity];
+  }
+
+  /**
+   * What heats a room of the last run when it is too hot, and what its sun saves in heating. Takes
+   * longer than a run, so it is worked out when asked for, and kept while the room's year stays.
+   */
+  roomDetail(room: string, scheme: RoomScheme): RoomDetail | undefined {
+    const run = this.runOf(room, scheme);
+    if (!run) return undefined;
+    const known = this.details.get(run);
+    if (known?.causes.threshold === this.limit) return known;
+    const detail = roomDetail(run, this.limit);
+    this.details.set(run, detail);
+    return detail;
+  }
+
   /** The local clock of the last run. */
   calendar(): YearCalendar | undefined {
     return this.result?.calendar;
@@ -120,6 +145,10 @@ export class EngineHost {
     if (!year) return undefined;
     const { ghi, dni, dhi, dryBulb, wind } = year;
     return { ghi, dni, dhi, dryBulb, wind };
+  }
+
+  private runOf(room: string, scheme: RoomScheme): RoomRun | undefined {
+    return this.result?.rooms.find(({ id }) => id === room)?.runs[scheme];
   }
 
   private yearFor(project: Project): TypicalYear {

@@ -3,10 +3,13 @@ import type { Remote } from 'comlink';
 import type { WeatherSite } from '../../../lib/climate/index.ts';
 import type { Problem } from '../../../lib/problem/index.ts';
 import type { Project } from '../../../lib/project/index.ts';
+import type { RoomDetail } from '../../../lib/study/index.ts';
 import type { YearCalendar } from '../../../lib/time/index.ts';
 import type {
   HourlyFile,
   HourlyOf,
+  RoomQuantity,
+  RoomScheme,
   RoomSeries,
   StudySummary,
   WeatherPreview,
@@ -121,6 +124,22 @@ export class EngineState {
   /** Hourly operative temperature of a room, C. */
   roomSeries(room: string): Promise<RoomSeries | undefined> {
     return this.#once(`room|${room}`, () => this.#host.roomSeries(room));
+  }
+
+  /** One hourly series of a room: C, W or m3/s. */
+  roomHourly(
+    room: string,
+    scheme: RoomScheme,
+    quantity: RoomQuantity,
+  ): Promise<Float64Array | undefined> {
+    const key = `room|${room}|${scheme}|${quantity}`;
+    return this.#once(key, () => this.#host.roomHourly(room, scheme, quantity));
+  }
+
+  /** What heats a room when it is too hot; slow, so ask once the hand rests. */
+  roomDetail(room: string, scheme: RoomScheme): Promise<RoomDetail | undefined> {
+    const key = `room|${room}|${scheme}|detail`;
+    return this.#once(key, () => this.#host.roomDetail(room, scheme));
   }
 
   /** The local clock of the run. */

@@ -18,6 +18,8 @@ export type SheetQuantity =
 export class Selection {
   /** Id of the chosen opening; empty: the whole house. */
   opening = $state('');
+  /** Id of the room that was chosen; empty until one is. */
+  room = $state('');
   /** Hour of the typical year, 0 to 8,759. */
   hour = $state(4621);
   quantity = $state<SheetQuantity>('with');
