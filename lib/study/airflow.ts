@@ -25,9 +25,9 @@ export function flowInHour(
   hour: number,
 ): number {
   if (!state || opening.blind?.blind.position !== 'external') return screened[hour];
+  const i = hour * STEPS_PER_HOUR;
+  if ((state[i] | state[i + 1] | state[i + 2] | state[i + 3]) === 0) return screened[hour];
   let lowered = 0;
-  for (let i = hour * STEPS_PER_HOUR; i < (hour + 1) * STEPS_PER_HOUR; i++) {
-    if (state[i] !== 0) lowered++;
-  }
+  for (let k = i; k < i + STEPS_PER_HOUR; k++) if (state[k] !== 0) lowered++;
   return screened[hour] * (1 - (lowered / STEPS_PER_HOUR) * (1 - opening.inRoom.blindFlowFactor));
 }

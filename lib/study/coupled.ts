@@ -2,7 +2,7 @@ import { createRoom, emptyInput, runYear } from '../room/index.ts';
 import type { RoomInput, RoomModel, RoomYear, SteppingRoom } from '../room/index.ts';
 import { createStepper, leadIn } from '../schedule/index.ts';
 import type { Stepper } from '../schedule/index.ts';
-import { HOURS, STEPS, STEPS_PER_HOUR } from '../time/index.ts';
+import { HOURS, STEPS } from '../time/index.ts';
 import { flowInHour } from './airflow.ts';
 import { blindYear } from './blindYear.ts';
 import type { BlindYear } from './blindYear.ts';
@@ -91,9 +91,7 @@ export function moveWithRooms(
   const takeHour = (hour: number) => {
     for (const { stepper, state, room } of loops) {
       const temperature = room < 0 ? NaN : loopRooms[room].operative;
-      for (let i = hour * STEPS_PER_HOUR; i < (hour + 1) * STEPS_PER_HOUR; i++) {
-        state[i] = stepper.step(i, temperature);
-      }
+      stepper.stepHour(hour, temperature, state);
     }
     for (const room of loopRooms) stepRoom(room, hour, dryBulb[hour], wind[hour]);
   };

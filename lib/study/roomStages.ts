@@ -181,7 +181,7 @@ function roomRun(
 /** Airing flow past screen and blind at one opening; HOURS values. */
 function shadedFlow(site: SiteLight, { opening, blind }: MovedOpening): Float64Array {
   const screened = screenFlow(opening, site.calendar.value);
-  if (opening.inRoom.airing.kind === 'none') return screened;
+  if (!blind || opening.inRoom.airing.kind === 'none') return screened;
   const flow = new Float64Array(HOURS);
   for (let hour = 0; hour < HOURS; hour++) {
     flow[hour] = flowInHour(opening, screened, blind?.value.state, hour);
