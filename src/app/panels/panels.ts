@@ -1,18 +1,21 @@
 import type { Component } from 'svelte';
 import type { Run } from '../state/engine.svelte.ts';
-import OpeningsPanel from './OpeningsPanel.svelte';
-import YearPanel from './YearPanel.svelte';
 
 /** One bench of the workbench: a part of the page with its own name and address. */
 export interface Bench {
   /** Part of the address after `#`. */
   id: string;
   label: string;
-  panel: Component<{ run: Run }>;
+  /** Loads its panel when it is first shown, so that the page opens quickly. */
+  load: () => Promise<{ default: Component<{ run: Run }> }>;
 }
 
 /** The benches in the order of the work. */
 export const benches: readonly Bench[] = [
-  { id: 'openings', label: 'Openings', panel: OpeningsPanel },
-  { id: 'year', label: 'Year', panel: YearPanel },
+  { id: 'site', label: 'Site', load: () => import('./SitePanel.svelte') },
+  { id: 'openings', label: 'Openings', load: () => import('./OpeningsPanel.svelte') },
+  { id: 'year', label: 'Year', load: () => import('./YearPanel.svelte') },
 ];
+
+/** The bench the app opens on. */
+export const FIRST_BENCH = 'openings';

@@ -10,7 +10,6 @@ import type {
   HourlyOf,
   RoomQuantity,
   RoomScheme,
-  RoomSeries,
   StudySummary,
   WeatherPreview,
   WeatherSeries,
@@ -119,11 +118,6 @@ export class EngineState {
   /** Share of an opening's glass under its blind at each quarter hour; empty id: of the house's. */
   covered(opening: string): Promise<Float32Array | undefined> {
     return this.#once(`${opening}|covered`, () => this.#host.covered(opening));
-  }
-
-  /** Hourly operative temperature of a room, C. */
-  roomSeries(room: string): Promise<RoomSeries | undefined> {
-    return this.#once(`room|${room}`, () => this.#host.roomSeries(room));
   }
 
   /** One hourly series of a room: C, W or m3/s. */
