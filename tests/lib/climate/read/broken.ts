@@ -122,9 +122,9 @@ function headings(): BrokenText[] {
       expect: /columns: .*irradiance.*Point at/,
     },
     {
-      name: 'table with global irradiance alone',
-      text: lines(tableHeading.replace('Direct', 'a').replace('Diffuse', 'b'), tableRows()),
-      expect: /no direct normal irradiance and no diffuse horizontal irradiance/,
+      name: 'table with diffuse irradiance alone',
+      text: lines(tableHeading.replace('Global', 'a').replace('Direct', 'b'), tableRows()),
+      expect: /columns: .*irradiance.*Point at/,
     },
   ];
 }
