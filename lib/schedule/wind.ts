@@ -31,20 +31,19 @@ export function windySteps(wind: Float64Array, rule: WindRule): StepSet {
     // Begun in the year's last strong hour, where the state is known.
     const start = wind.findLastIndex((speed) => speed > windLimit);
     if (start < 0) return steps;
+    let up = true;
     let left = calmSteps; // steps of calm still to come
     for (let n = 0; n < HOURS; n++) {
       const hour = (start + n) % HOURS;
-      const speed = wind[hour];
-      if (speed > windLimit) left = calmSteps;
-      else if (left === 0) continue;
-      else if (speed >= CALM_SHARE * windLimit) left = calmSteps;
-      else {
-        const held = Math.min(left, STEPS_PER_HOUR);
-        add(steps, hour * STEPS_PER_HOUR, held);
-        left -= held;
-        continue;
-      }
-      add(steps, hour * STEPS_PER_HOUR, STEPS_PER_HOUR);
+      up ||= wind[hour] > windLimit;
+      if (!up) continue;
+      const calm = wind[hour] < CALM_SHARE * windLimit;
+      if (!calm) left = calmSteps;
+      const held = calm ? Math.min(left, STEPS_PER_HOUR) : STEPS_PER_HOUR;
+      add(steps, hour * STEPS_PER_HOUR, held);
+      if (calm) left -= held;
+      // It comes down in a calm hour only, even where calm was long enough just before.
+      up = held === STEPS_PER_HOUR;
     }
     return steps;
   });
