@@ -1,5 +1,5 @@
 import { HOURS, STEPS_PER_HOUR } from '../../../lib/time/index.ts';
-import type { HourlyOf, RoomSeries, WeatherSeries } from '../../worker/api.ts';
+import type { HourlyOf, RoomScheme, WeatherSeries } from '../../worker/api.ts';
 import type { SheetQuantity } from '../state/selection.svelte.ts';
 import type { RampKind } from './ramp.ts';
 import type { Measure } from './shownUnit.ts';
@@ -9,7 +9,11 @@ export interface SeriesSource {
   hourly(opening: string, quantity: HourlyOf): Promise<Float64Array | undefined>;
   houseHourly(quantity: HourlyOf): Promise<Float64Array | undefined>;
   covered(opening: string): Promise<Float32Array | undefined>;
-  roomSeries(room: string): Promise<RoomSeries | undefined>;
+  roomHourly(
+    room: string,
+    scheme: RoomScheme,
+    quantity: 'operative',
+  ): Promise<Float64Array | undefined>;
   weather(): Promise<WeatherSeries | undefined>;
 }
 
@@ -60,7 +64,7 @@ function gain(key: 'without' | 'with', name: string, about: string): SheetKind {
   };
 }
 
-function room(key: SheetQuantity, scheme: keyof RoomSeries): SheetKind {
+function room(key: SheetQuantity, scheme: RoomScheme): SheetKind {
   return {
     key,
     name: `room temperature ${scheme} shading`,
@@ -70,11 +74,11 @@ function room(key: SheetQuantity, scheme: keyof RoomSeries): SheetKind {
     ramp: 'temperature',
     scaleOf: 'roomWithout',
     middle: ({ limit }) => limit,
-    load: async (source, target) => (await source.roomSeries(target.room))?.[scheme],
+    load: (source, target) => source.roomHourly(target.room, scheme, 'operative'),
   };
 }
 
-function over(key: SheetQuantity, scheme: keyof RoomSeries): SheetKind {
+function over(key: SheetQuantity, scheme: RoomScheme): SheetKind {
   return {
     key,
     name: `overheating ${scheme} shading`,
@@ -84,7 +88,7 @@ function over(key: SheetQuantity, scheme: keyof RoomSeries): SheetKind {
     ramp: 'power',
     scaleOf: 'overWithout',
     load: async (source, { room: id, limit }) =>
-      (await source.roomSeries(id))?.[scheme].map((t) => Math.max(0, t - limit)),
+      (await source.roomHourly(id, scheme, 'operative'))?.map((t) => Math.max(0, t - limit)),
   };
 }
 

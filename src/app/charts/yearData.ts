@@ -59,15 +59,21 @@ export async function loadYear(
   const { opening } = target;
   const heat = shownUnit('heat', !opening, system);
   const temperature = shownUnit('temperature', !opening, system);
-  const [calendar, sun, weather, without, shaded, covered, state, room, sheet] = await Promise.all([
+  const series = (key: SheetQuantity) => sheetKind(key).load(source, target);
+  const [calendar, sun, weather] = await Promise.all([
     source.calendar(),
     source.sunDays(),
     source.weather(),
-    sheetKind('without').load(source, target),
-    sheetKind('with').load(source, target),
+  ]);
+  const [without, shaded, roomWithout, roomWith] = await Promise.all([
+    series('without'),
+    series('with'),
+    series('roomWithout'),
+    series('roomWith'),
+  ]);
+  const [covered, state, sheet] = await Promise.all([
     source.covered(opening),
     opening ? source.blindState(opening) : undefined,
-    source.roomSeries(target.room),
     loadSheet(source, target, quantity, system),
   ]);
   if (!calendar || !sun || !weather || !without || !shaded) return undefined;
@@ -85,11 +91,12 @@ export async function loadYear(
     gainScale: sheetScale('power', bare),
     covered,
     state,
-    room: room && {
-      without: shownSeries(room.without, temperature),
-      with: shownSeries(room.with, temperature),
-      limit: temperature.show(target.limit),
-    },
+    room: roomWithout &&
+      roomWith && {
+        without: shownSeries(roomWithout, temperature),
+        with: shownSeries(roomWith, temperature),
+        limit: temperature.show(target.limit),
+      },
     sheet,
   };
 }

@@ -2,7 +2,7 @@ import { fieldHint } from '../../../../lib/project/index.ts';
 import type { ProjectOpening } from '../../../../lib/project/index.ts';
 import { setSetBack, setSize } from '../../openings/edits.ts';
 import type { Spot } from './frame.ts';
-import { depth } from './shapes.ts';
+import { PLATE, depth, wallBelow } from './shapes.ts';
 import type { CutSubject } from './shapes.ts';
 
 /** A dimension that can be taken by its end in a section. */
@@ -31,12 +31,19 @@ const LEAST_GLASS = 0.1;
 
 type Draft = Omit<CutHandle, 'min' | 'max'> & { min?: number; max?: number };
 
-/** The handles of an opening's sections: those of parts it has. */
-export function cutHandles(subject: CutSubject): CutHandle[] {
+/**
+ * The handles of an opening's sections: those of parts it has.
+ * @param gap room that keeps a handle apart from what it measures, m of either section
+ */
+export function cutHandles(
+  subject: CutSubject,
+  gap: { vertical: number; plan: number },
+): CutHandle[] {
   const { opening, thickness } = subject;
   const { width, height, frame, overhang } = opening;
   const { left, right, head, sill } = frame.widths;
-  const inside = thickness + 0.13;
+  const behind = thickness + gap.vertical;
+  const under = -wallBelow(opening) - gap.vertical;
   const drafts: Draft[] = [
     {
       id: 'height',
@@ -45,10 +52,10 @@ export function cutHandles(subject: CutSubject): CutHandle[] {
       section: 'vertical',
       value: height,
       min: head + sill + LEAST_GLASS,
-      spot: [inside, height],
-      from: [inside, 0],
+      spot: [behind, height],
+      from: [behind, 0],
       direction: [0, 1],
-      words: 'above',
+      words: 'right',
       set: (o, value) => setSize(o, 'height', value),
     },
     {
@@ -58,8 +65,8 @@ export function cutHandles(subject: CutSubject): CutHandle[] {
       section: 'vertical',
       value: opening.setBack,
       max: thickness,
-      spot: [opening.setBack, -below(opening) - 0.07],
-      from: [0, -below(opening) - 0.07],
+      spot: [opening.setBack, under],
+      from: [0, under],
       direction: [1, 0],
       words: 'right',
       set: setSetBack,
@@ -73,17 +80,17 @@ export function cutHandles(subject: CutSubject): CutHandle[] {
       section: 'plan',
       value: width,
       min: left + right + LEAST_GLASS,
-      spot: [width, inside],
-      from: [0, inside],
+      spot: [width, thickness + gap.plan],
+      from: [0, thickness + gap.plan],
       direction: [1, 0],
       words: 'right',
       set: (o, value) => setSize(o, 'width', value),
     },
     reveal(subject, 'left', 'plan', [0, depth(subject, opening.reveal.left)], 'below'),
     reveal(subject, 'right', 'plan', [width, depth(subject, opening.reveal.right)], 'below'),
-    ...(overhang ? overhangHandles(opening, overhang) : []),
-    ...finHandles(opening, 'finLeft'),
-    ...finHandles(opening, 'finRight'),
+    ...(overhang ? overhangHandles(opening, overhang, gap.vertical) : []),
+    ...finHandles(opening, 'finLeft', gap.plan),
+    ...finHandles(opening, 'finRight', gap.plan),
   ];
   return drafts.map((draft) => {
     const hint = fieldHint(draft.field);
@@ -94,9 +101,6 @@ export function cutHandles(subject: CutSubject): CutHandle[] {
     };
   });
 }
-
-/** Wall shown under the sill, m. */
-const below = ({ sillHeight }: ProjectOpening) => Math.min(Math.max(sillHeight, 0.12), 0.32);
 
 const SIDE_WORDS = { head: 'at the head', sill: 'at the sill', left: 'left', right: 'right' };
 
@@ -126,8 +130,11 @@ function reveal(
 function overhangHandles(
   { height }: ProjectOpening,
   { projection, aboveHead }: NonNullable<ProjectOpening['overhang']>,
+  gap: number,
 ): Draft[] {
   const at = height + aboveHead;
+  const over = at + PLATE + gap;
+  const before = -projection - gap;
   return [
     {
       id: 'overhang.projection',
@@ -135,8 +142,8 @@ function overhangHandles(
       field: 'openings[].overhang.projection',
       section: 'vertical',
       value: projection,
-      spot: [-projection, at + 0.025],
-      from: [0, at + 0.025],
+      spot: [-projection, over],
+      from: [0, over],
       direction: [-1, 0],
       words: 'above',
       set: (o, value) => o.overhang && (o.overhang.projection = value),
@@ -147,22 +154,24 @@ function overhangHandles(
       field: 'openings[].overhang.aboveHead',
       section: 'vertical',
       value: aboveHead,
-      spot: [-projection / 2, at],
-      from: [-projection / 2, height],
+      spot: [before, at],
+      from: [before, height],
       direction: [0, 1],
-      words: 'below',
+      words: 'left',
       set: (o, value) => o.overhang && (o.overhang.aboveHead = value),
     },
   ];
 }
 
-function finHandles(opening: ProjectOpening, name: 'finLeft' | 'finRight'): Draft[] {
+function finHandles(opening: ProjectOpening, name: 'finLeft' | 'finRight', gap: number): Draft[] {
   const fin = opening[name];
   if (!fin) return [];
   const side = name === 'finLeft' ? 'Left' : 'Right';
   const out = name === 'finLeft' ? -1 : 1;
   const jamb = name === 'finLeft' ? 0 : opening.width;
   const face = jamb + out * fin.offset;
+  const beside = face + out * (PLATE + gap);
+  const before = -fin.projection - gap;
   return [
     {
       id: `${name}.projection`,
@@ -170,8 +179,8 @@ function finHandles(opening: ProjectOpening, name: 'finLeft' | 'finRight'): Draf
       field: `openings[].${name}.projection`,
       section: 'plan',
       value: fin.projection,
-      spot: [face + out * 0.025, -fin.projection],
-      from: [face + out * 0.025, 0],
+      spot: [beside, -fin.projection],
+      from: [beside, 0],
       direction: [0, -1],
       words: 'below',
       set: (o, value) => {
@@ -185,8 +194,8 @@ function finHandles(opening: ProjectOpening, name: 'finLeft' | 'finRight'): Draf
       field: `openings[].${name}.offset`,
       section: 'plan',
       value: fin.offset,
-      spot: [face, -fin.projection / 2],
-      from: [jamb, -fin.projection / 2],
+      spot: [face, before],
+      from: [jamb, before],
       direction: [out, 0],
       words: name === 'finLeft' ? 'left' : 'right',
       set: (o, value) => {

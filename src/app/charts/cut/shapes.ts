@@ -30,11 +30,11 @@ const WALL_SHOWN = 0.32;
 /** Depth of frames, thickness of overhangs and fins and of reveal surrounds as drawn, m. */
 const FRAME_OUT = 0.02;
 const FRAME_IN = 0.08;
-const PLATE = 0.05;
+export const PLATE = 0.05;
 const SURROUND = 0.04;
 /** Outdoors and room shown before and behind the wall, m. */
-const OUTSIDE = 0.45;
-const INSIDE = 0.3;
+const OUTSIDE = 0.32;
+const INSIDE = 0.24;
 
 /** Depths of panes behind the outer face of the glass, as drawn, m. */
 export function paneDepths({ panes, wideGap }: CutSubject): number[] {
@@ -120,12 +120,17 @@ function rectangle(name: PartName, u0: number, u1: number, v0: number, v1: numbe
   };
 }
 
+/** Wall shown under the sill, m. */
+export function wallBelow({ sillHeight }: ProjectOpening): number {
+  return Math.min(Math.max(sillHeight, 0.12), WALL_SHOWN);
+}
+
 /** The vertical section through the middle of the opening. */
 export function verticalSection(subject: CutSubject): Section {
   const { opening, thickness } = subject;
   const { height, sillHeight, overhang, finLeft, finRight } = opening;
   const above = Math.max(WALL_SHOWN, overhang ? overhang.aboveHead + 0.16 : 0);
-  const below = Math.min(Math.max(sillHeight, 0.12), WALL_SHOWN);
+  const below = wallBelow(opening);
   const spot = (d: number, y: number): Spot => [d, y];
   const parts: Part[] = [
     wallPart(subject, 'head', height, 1, above, spot),

@@ -19,7 +19,7 @@ export interface DialRadii {
 /** The rings of a dial that fits a square of this size with its letters, px. */
 export function dialRadii(size: number): DialRadii {
   const rim = size / 2 - 24;
-  return { base: rim * 0.34, arcs: rim * 0.6, zenith: rim * 0.65, rim };
+  return { base: rim * 0.36, arcs: rim * 0.68, zenith: rim * 0.7, rim };
 }
 
 /** Point of the dial at an azimuth (degrees clockwise from north, which is up) and a radius. */

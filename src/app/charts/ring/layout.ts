@@ -42,36 +42,28 @@ export interface RingLayout {
 const SCALES = [12, 10, 8, 6, 5, 4, 3, 2, 1.5, 1, 0.5, 0.25, 0.1];
 /** Most of the ring the openings of one wall may take, degrees. */
 const WIDEST = 84;
-/** Between openings of one wall, and between walls in one lane, degrees. */
+/** Between openings of one wall, and between walls side by side, degrees. */
 const GAP = 1.5;
 const WALL_GAP = 3;
-/** Between lanes, px. */
+/** Between a wall and one outside it, px. */
 const LANE_GAP = 9;
 const THINNEST = 4;
 
 /**
- * Sets the openings of each wall side by side about its azimuth. Walls that would meet stand in
- * lanes one outside the other, upright walls nearest to the centre.
+ * Sets the openings of each wall side by side about its azimuth. A wall that would meet another
+ * stands outside it, upright walls nearest to the centre.
  */
 export function layoutRing(openings: readonly RingOpening[], size: number): RingLayout {
   const radii = dialRadii(size);
   const walls = byWall(openings);
   const widest = Math.max(0.1, ...walls.map((wall) => wall.width));
   const degreesPerMetre = SCALES.find((scale) => widest * scale <= WIDEST) ?? 0.05;
-  const lanes = lanesOf(walls, degreesPerMetre);
-  const most = lanes.map((lane) =>
-    Math.max(...lane.flatMap((wall) => wall.members.map((o) => o.without ?? 0))),
+  const stacked = stack(walls, degreesPerMetre);
+  const perKWh = thickest(stacked, radii);
+  const inner = innerRadii(stacked, radii.base, perKWh);
+  const arcs = stacked.flatMap(({ wall }) =>
+    arcsOf(wall, degreesPerMetre, inner.get(wall)!, perKWh),
   );
-  const sum = most.reduce((total, value) => total + value, 0);
-  const room = radii.arcs - radii.base - LANE_GAP * Math.max(0, lanes.length - 1);
-  const perKWh = sum > 0 ? room / sum : 0;
-
-  let inner = radii.base;
-  const arcs = lanes.flatMap((lane, i) => {
-    const placed = lane.flatMap((wall) => arcsOf(wall, degreesPerMetre, inner, perKWh));
-    inner += Math.max(THINNEST, most[i] * perKWh) + LANE_GAP;
-    return placed;
-  });
   const order = new Map(openings.map((o, i) => [o.id, i]));
   arcs.sort((a, b) => order.get(a.opening.id)! - order.get(b.opening.id)!);
   return { radii, arcs, degreesPerMetre, perKWh };
@@ -100,22 +92,61 @@ function span({ width, members }: Wall, degreesPerMetre: number): number {
   return width * degreesPerMetre + GAP * (members.length - 1);
 }
 
-function lanesOf(walls: readonly Wall[], degreesPerMetre: number): Wall[][] {
-  const lanes: Wall[][] = [];
+/** A wall with those nearer to the centre that it would meet. */
+interface Stacked {
+  wall: Wall;
+  under: Wall[];
+}
+
+function stack(walls: readonly Wall[], degreesPerMetre: number): Stacked[] {
   const upright = (wall: Wall) => Math.abs(wall.tilt - 90) <= 20;
   const sorted = [...walls.filter(upright), ...walls.filter((wall) => !upright(wall))];
-  for (const wall of sorted) {
-    const free = lanes.find((lane) =>
-      lane.every(
+  return sorted.map((wall, i) => ({
+    wall,
+    under: sorted
+      .slice(0, i)
+      .filter(
         (other) =>
-          Math.abs(turnFrom(other.azimuth, wall.azimuth)) >=
+          Math.abs(turnFrom(other.azimuth, wall.azimuth)) <
           (span(other, degreesPerMetre) + span(wall, degreesPerMetre)) / 2 + WALL_GAP,
       ),
-    );
-    if (free) free.push(wall);
-    else lanes.push([wall]);
+  }));
+}
+
+/** Thickness of a wall's thickest opening, px. */
+function thickness(wall: Wall, perKWh: number): number {
+  return Math.max(THINNEST, ...wall.members.map((o) => (o.without ?? 0) * perKWh));
+}
+
+function innerRadii(stacked: readonly Stacked[], base: number, perKWh: number): Map<Wall, number> {
+  const inner = new Map<Wall, number>();
+  for (const { wall, under } of stacked) {
+    const tops = under.map((other) => inner.get(other)! + thickness(other, perKWh) + LANE_GAP);
+    inner.set(wall, Math.max(base, ...tops));
   }
-  return lanes;
+  return inner;
+}
+
+/** The largest scale at which all stay within the ring, px to the kWh; by halving. */
+function thickest(stacked: readonly Stacked[], { base, arcs }: DialRadii): number {
+  const most = Math.max(
+    0,
+    ...stacked.flatMap(({ wall }) => wall.members.map((o) => o.without ?? 0)),
+  );
+  if (most === 0) return 0;
+  const fits = (perKWh: number) => {
+    const inner = innerRadii(stacked, base, perKWh);
+    return stacked.every(({ wall }) => inner.get(wall)! + thickness(wall, perKWh) <= arcs + 1e-6);
+  };
+  let low = 0;
+  let high = (arcs - base) / most;
+  if (fits(high)) return high;
+  for (let i = 0; i < 20; i++) {
+    const middle = (low + high) / 2;
+    if (fits(middle)) low = middle;
+    else high = middle;
+  }
+  return low;
 }
 
 function arcsOf(wall: Wall, degreesPerMetre: number, inner: number, perKWh: number): RingArc[] {
