@@ -27,13 +27,15 @@ export interface OpenApp {
 }
 
 /** The built app: `dist/`, or the folder named by APP_DIST. */
-const folder = process.env.APP_DIST ?? fileURLToPath(new URL('../../dist', import.meta.url));
+export const distFolder =
+  process.env.APP_DIST ?? fileURLToPath(new URL('../../dist', import.meta.url));
 
 /** Opens the built app in a browser of its own that has never seen it. */
 export async function openApp(options: AppOptions = {}): Promise<OpenApp> {
   const { width = 1440, height = 900, dark = false, path = '/', bypassCSP = false } = options;
-  if (!existsSync(folder)) throw new Error(`There is no ${folder}: run npm run build first.`);
-  const server = await serveFolder(folder);
+  if (!existsSync(distFolder))
+    throw new Error(`There is no ${distFolder}: run npm run build first.`);
+  const server = await serveFolder(distFolder);
   // An empty path stands for a new, empty user data folder.
   const context = await chromium.launchPersistentContext('', {
     executablePath: findChromium(),
