@@ -1,6 +1,4 @@
 import './strict.ts';
-import { mount } from 'svelte';
-import App from './App.svelte';
-import './styles/base.css';
 
-mount(App, { target: document.getElementById('app')! });
+// Loaded afterwards, as the parts of the page make schemas while they are loaded.
+void import('./start.ts');

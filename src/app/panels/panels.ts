@@ -6,6 +6,8 @@ export interface Bench {
   /** Part of the address after `#`. */
   id: string;
   label: string;
+  /** It shows the facade ring itself; the others have it beside them. */
+  ownRing?: boolean;
   /** Loads its panel when it is first shown, so that the page opens quickly. */
   load: () => Promise<{ default: Component<{ run: Run }> }>;
 }
@@ -13,7 +15,14 @@ export interface Bench {
 /** The benches in the order of the work. */
 export const benches: readonly Bench[] = [
   { id: 'site', label: 'Site', load: () => import('./SitePanel.svelte') },
-  { id: 'openings', label: 'Openings', load: () => import('./OpeningsPanel.svelte') },
+  {
+    id: 'openings',
+    label: 'Openings',
+    ownRing: true,
+    load: () => import('./OpeningsPanel.svelte'),
+  },
+  { id: 'schedules', label: 'Schedules', load: () => import('./SchedulePanel.svelte') },
+  { id: 'room', label: 'Rooms', load: () => import('./RoomPanel.svelte') },
   { id: 'year', label: 'Year', load: () => import('./YearPanel.svelte') },
 ];
 

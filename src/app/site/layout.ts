@@ -59,13 +59,9 @@ export function withColumn(
   quantity: Quantity,
   column: number | undefined,
 ): TableLayout {
-  const columns = { ...layout.columns };
-  if (column === undefined) delete columns[quantity];
-  else {
-    const unit = columns[quantity]?.unit ?? columnUnits[quantity][0];
-    Object.assign(columns, { [quantity]: { column, unit } });
-  }
-  return { ...layout, columns };
+  const unit = layout.columns[quantity]?.unit ?? columnUnits[quantity][0];
+  const use = column === undefined ? undefined : { column, unit };
+  return { ...layout, columns: { ...layout.columns, [quantity]: use } };
 }
 
 export function withUnit(layout: TableLayout, quantity: Quantity, unit: string): TableLayout {

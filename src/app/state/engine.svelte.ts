@@ -44,6 +44,7 @@ export class EngineState {
   readonly #host: Remote<EngineHost>;
   #waiting: { project: Project; hourly?: HourlyFile } | undefined;
   #given: HourlyFile | undefined;
+  #working = false;
   #runs = 0;
   #series = new Map<string, Promise<unknown>>();
 
@@ -51,14 +52,14 @@ export class EngineState {
     this.#host = wrap<EngineHost>(worker);
     worker.addEventListener('error', (event) => {
       this.fault = event.message || 'The engine could not be started.';
-      this.busy = false;
+      this.busy = this.#working = false;
     });
   }
 
   /** Asks for a run of this project; a request still waiting is dropped for it. */
   request(project: Project, hourly?: HourlyFile): void {
     this.#waiting = { project, hourly };
-    if (!this.busy) void this.#work();
+    if (!this.#working) void this.#work();
   }
 
   /** Another project is on screen: the last run is not one of it. */
@@ -67,7 +68,7 @@ export class EngineState {
   }
 
   async #work(): Promise<void> {
-    this.busy = true;
+    this.busy = this.#working = true;
     while (this.#waiting) {
       const { project, hourly } = this.#waiting;
       this.#waiting = undefined;
@@ -92,7 +93,7 @@ export class EngineState {
         this.fault = String(error);
       }
     }
-    this.busy = false;
+    this.busy = this.#working = false;
   }
 
   /** What an hourly text would give at a site, before it is taken. */
