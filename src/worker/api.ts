@@ -22,12 +22,6 @@ export type RoomScheme = keyof RoomResult['runs'];
 /** What is known of a room hour by hour: C, W and m3/s. */
 export type RoomQuantity = 'operative' | 'air' | 'heating' | 'cooling' | 'airFlow';
 
-/** Hourly operative temperature of a room, C. */
-export interface RoomSeries {
-  without: Float64Array;
-  with: Float64Array;
-}
-
 export type RunReply =
   | { ok: true; summary: StudySummary; warnings: Problem[]; milliseconds: number }
   | { ok: false; problems: Problem[] };

@@ -13,7 +13,6 @@ import type {
   HourlyOf,
   RoomQuantity,
   RoomScheme,
-  RoomSeries,
   RunReply,
   WeatherPreview,
   WeatherSeries,
@@ -91,12 +90,6 @@ export class EngineHost {
   covered(opening: string): Float32Array | undefined {
     const openings = this.result?.openings.filter((o) => !opening || o.id === opening);
     return openings && coveredShare(openings);
-  }
-
-  /** Hourly operative temperature of a room of the last run. */
-  roomSeries(id: string): RoomSeries | undefined {
-    const runs = this.result?.rooms.find((room) => room.id === id)?.runs;
-    return runs && { without: runs.without.year.operative, with: runs.with.year.operative };
   }
 
   /** One hourly series of a room of the last run, without or with its shading. */

@@ -71,12 +71,13 @@ describe('what crosses to the page', () => {
   it('gives the room temperatures its hot hours are counted from', () => {
     const { overheatingLimit } = studio.settings;
     for (const room of summary.rooms) {
-      const series = host.roomSeries(room.id)!;
       for (const scheme of ['without', 'with'] as const) {
-        const over = series[scheme].filter((t) => t > overheatingLimit).length;
+        const over = host
+          .roomHourly(room.id, scheme, 'operative')!
+          .filter((t) => t > overheatingLimit).length;
         expect(over).toBe(room[scheme].hotHours);
       }
     }
-    expect(host.roomSeries('no such room')).toBeUndefined();
+    expect(host.roomHourly('no such room', 'with', 'operative')).toBeUndefined();
   });
 });
