@@ -24,6 +24,8 @@ export interface CoupledOpening {
 
 export interface CoupledRoom {
   model: RoomModel;
+  /** Heat that sun on its opaque parts leads inwards, W; HOURS values. */
+  opaqueSun?: Float64Array;
   openings: readonly CoupledOpening[];
 }
 
@@ -50,6 +52,7 @@ interface LoopOpening {
 interface LoopRoom {
   room: SteppingRoom;
   input: RoomInput;
+  opaqueSun?: Float64Array;
   /** Sun through the openings whose gain is known, W; HOURS values. */
   knownSun: Float64Array;
   /** What is left of the airing flow at those that air, by opening number; HOURS values each. */
@@ -130,6 +133,7 @@ function stepRoom(loop: LoopRoom, hour: number, outdoor: number, wind: number): 
   }
   for (const { number, flow } of loop.knownFlows) input.flowFactor[number] = flow[hour];
   input.sun = sun;
+  if (loop.opaqueSun) input.opaqueSun = loop.opaqueSun[hour];
   input.outdoor = outdoor;
   input.wind = wind;
   loop.operative = loop.room.step(hour, input).operative;
@@ -139,6 +143,7 @@ function loopRoom(source: CoupledRoom, states: ReadonlyMap<string, Uint8Array>):
   const loop: LoopRoom = {
     room: createRoom(source.model),
     input: emptyInput(source.model),
+    opaqueSun: source.opaqueSun,
     knownSun: new Float64Array(HOURS),
     knownFlows: [],
     moving: [],

@@ -1,4 +1,4 @@
-import { compileRoom, runRoom } from '../room/index.ts';
+import { compileRoom, opaqueSunHeat, runRoom } from '../room/index.ts';
 import type { OpeningSun, RoomDrivers, RoomModel, RoomYear } from '../room/index.ts';
 import { HOURS } from '../time/index.ts';
 import { flowInHour, screenFlow } from './airflow.ts';
@@ -13,13 +13,20 @@ import type { House } from './resolve.ts';
 import type { BlindYear } from './blindYear.ts';
 import type { RoomRun, RoomRuns } from './roomRun.ts';
 
+/** A room ready to be stepped. */
+export interface ReadyRoom {
+  model: Stage<RoomModel>;
+  /** Heat that sun on its opaque parts leads inwards, W; HOURS values; undefined: none. */
+  opaqueSun: Stage<Float64Array | undefined>;
+}
+
 /** Stage 6 made ready: one model a room. */
 export function readyRooms(
   cache: StageCache,
   site: SiteLight,
   house: House,
   place: StudyPlace,
-): Map<string, Stage<RoomModel>> {
+): Map<string, ReadyRoom> {
   const { calendar, year } = site;
   const ground = cache.get('mean outdoors', [cache.idOf(year)], () => {
     const sum = year.dryBulb.reduce((total, t) => total + t, 0);
@@ -35,7 +42,11 @@ export function readyRooms(
           elevation: place.elevation,
         }),
       );
-      return [room.id, model];
+      const facadeIds = [...site.facades.values()].map((f) => f.id);
+      const heated = cache.get('opaque sun', [model.id, facadeIds], () =>
+        opaqueSun(site, model.value),
+      );
+      return [room.id, { model, opaqueSun: heated }];
     }),
   );
 }
@@ -56,7 +67,7 @@ export function moveAll(
   site: SiteLight,
   controllers: ReadonlyMap<string, ReadyController>,
   openings: readonly ReadyOpening[],
-  rooms: ReadonlyMap<string, Stage<RoomModel>>,
+  rooms: ReadonlyMap<string, ReadyRoom>,
 ): Moved {
   const all = [...controllers.values()];
   const alone = all.filter((c) => !c.schedule.value.usesRoom);
@@ -77,15 +88,16 @@ export function moveAll(
   const inputs = [
     coupled.map((c) => [c.schedule.id, c.sensors.id, c.options, c.controller.id]),
     openings.map((o) => [o.hourGain.id, known.get(o.opening.id)?.gain.id, o.opening.screen]),
-    [...rooms.values()].map((r) => r.id),
+    [...rooms.values()].map((r) => [r.model.id, r.opaqueSun.id]),
     site.wind.id,
     site.sunUp.id,
   ];
   const together = cache.get('moves with rooms', inputs, () =>
     moveWithRooms(
       site,
-      [...rooms].map(([id, model]): CoupledRoom => ({
-        model: model.value,
+      [...rooms].map(([id, room]): CoupledRoom => ({
+        model: room.model.value,
+        opaqueSun: room.opaqueSun.value,
         openings: openings
           .filter((o) => o.opening.room === id)
           .map((opening) => {
@@ -127,25 +139,29 @@ export function moveAll(
 export function runRooms(
   cache: StageCache,
   site: SiteLight,
-  rooms: ReadonlyMap<string, Stage<RoomModel>>,
+  rooms: ReadonlyMap<string, ReadyRoom>,
   { openings: moved, years }: Moved,
 ): RoomRuns[] {
-  return [...rooms].map(([id, model]) => {
+  return [...rooms].map(([id, room]) => {
     const openings = moved.filter((m) => m.opening.room === id);
     const run = (name: string, inputs: unknown[], make: () => RoomRun) =>
-      cache.get('room', [name, model.id, areasOf(openings), site.wind.id, inputs], make);
+      cache.get('room', [name, ...readyIds(room), areasOf(openings), site.wind.id, inputs], make);
     const without = run(
       'without',
       openings.map((o) => o.bare.id),
-      () => roomRun(site, model.value, openings, 'without'),
+      () => roomRun(site, room, openings, 'without'),
     );
     const withShading = run(
       'with',
       openings.map((o) => [o.gain.id, o.blind?.id, o.opening.screen]),
-      () => roomRun(site, model.value, openings, 'with', years?.get(id)),
+      () => roomRun(site, room, openings, 'with', years?.get(id)),
     );
     return { id, without, with: withShading };
   });
+}
+
+function readyIds({ model, opaqueSun }: ReadyRoom): number[] {
+  return [model.id, opaqueSun.id];
 }
 
 function areasOf(openings: readonly MovedOpening[]): number[] {
@@ -154,11 +170,12 @@ function areasOf(openings: readonly MovedOpening[]): number[] {
 
 function roomRun(
   site: SiteLight,
-  model: RoomModel,
+  room: ReadyRoom,
   openings: readonly MovedOpening[],
   shading: 'without' | 'with',
   known?: RoomYear,
 ): RoomRun {
+  const model = room.model.value;
   const areas = areasOf(openings);
   const sun = new Float64Array(HOURS);
   const suns = openings.map((opening, o): OpeningSun => {
@@ -173,9 +190,29 @@ function roomRun(
   const drivers: RoomDrivers = {
     outdoor: site.year.dryBulb,
     wind: site.wind.value,
+    opaqueSun: room.opaqueSun.value,
     flowFactors: shading === 'with' ? openings.map((o) => shadedFlow(site, o)) : undefined,
   };
   return { model, drivers, suns, sun, year: known ?? runRoom(model, drivers, sun) };
+}
+
+/**
+ * Heat that sun on a room's opaque parts leads inwards, W; HOURS values. Parts do not say which way
+ * they face, so each gets the mean of the walls and roof slopes that the project names, an estimate
+ * that only parts with a solar absorptance take part in.
+ */
+function opaqueSun(site: SiteLight, { room }: RoomModel): Float64Array | undefined {
+  if (room.envelope.kind !== 'parts') return undefined;
+  const perIrradiance = room.envelope.parts.reduce((sum, p) => sum + opaqueSunHeat(p, 1), 0);
+  const facades = [...site.facades.values()];
+  if (perIrradiance === 0 || facades.length === 0) return undefined;
+  const heat = new Float64Array(HOURS);
+  for (const { value } of facades) {
+    const { incident } = value;
+    const weight = perIrradiance / facades.length;
+    for (let hour = 0; hour < HOURS; hour++) heat[hour] += weight * incident[hour];
+  }
+  return heat;
 }
 
 /** Airing flow past screen and blind at one opening; HOURS values. */
