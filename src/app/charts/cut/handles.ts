@@ -96,7 +96,7 @@ export function cutHandles(
     const hint = fieldHint(draft.field);
     return {
       ...draft,
-      min: Math.max(draft.min ?? 0, hint?.min ?? 0),
+      min: Number(Math.max(draft.min ?? 0, hint?.min ?? 0).toFixed(5)),
       max: Math.min(draft.max ?? Infinity, hint?.max ?? Infinity),
     };
   });

@@ -1,0 +1,456 @@
+import { readFileSync } from 'node:fs';
+import { createRequire } from 'node:module';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import type { Locator, Page } from 'playwright-core';
+import type { Project } from '../../lib/project/index.ts';
+import { openApp } from './app.ts';
+import type { OpenApp } from './app.ts';
+
+const BENCH = '/#openings';
+
+/** Opens the bench and waits until the ring is drawn. */
+async function openBench(options: Parameters<typeof openApp>[0] = {}): Promise<OpenApp> {
+  const app = await openApp({ path: BENCH, ...options });
+  await app.page.locator('[data-opening="west-door"]').waitFor();
+  return app;
+}
+
+/** The project as the page saves it. */
+async function projectOf(page: Page): Promise<Project> {
+  const download = page.waitForEvent('download');
+  await page.keyboard.press('Control+s');
+  return JSON.parse(readFileSync(await (await download).path(), 'utf8')) as Project;
+}
+
+type Leaves = Record<string, unknown>;
+
+/** Every plain value of a project by its path; listed things go by their id. */
+function leaves(value: unknown, path = ''): Leaves {
+  if (typeof value !== 'object' || value === null) return { [path]: value };
+  return Object.assign(
+    {},
+    ...Object.entries(value).map(([key, item]: [string, unknown]) => {
+      const id = (item as { id?: unknown } | null)?.id;
+      const name = Array.isArray(value) && typeof id === 'string' ? id : key;
+      return leaves(item, path ? `${path}.${name}` : name);
+    }),
+  ) as Leaves;
+}
+
+/** What differs, by path, with its value after. */
+function changes(before: Project, after: Project): Leaves {
+  const [a, b] = [leaves(before), leaves(after)];
+  const paths = new Set([...Object.keys(a), ...Object.keys(b)]);
+  return Object.fromEntries([...paths].filter((p) => a[p] !== b[p]).map((p) => [p, b[p]]));
+}
+
+async function choose(page: Page, name: string): Promise<void> {
+  await page
+    .getByRole('navigation', { name: 'Openings by wall' })
+    .getByRole('button', { name })
+    .click();
+}
+
+async function openAll(page: Page): Promise<void> {
+  const shut = page.locator('[data-bench-shown] details:not([open]) > summary');
+  while ((await shut.count()) > 0) await shut.first().press('Enter');
+}
+
+/** A field of the form; handles of the wall cut may have the same name. */
+const field = (page: Page, label: string) =>
+  page.locator('input, select').and(page.getByLabel(label, { exact: true }));
+
+async function type(page: Page, label: string, text: string): Promise<void> {
+  await field(page, label).fill(text);
+  await field(page, label).press('Tab');
+}
+
+/** Middle of what is drawn. */
+async function middle(locator: Locator): Promise<{ x: number; y: number }> {
+  await locator.scrollIntoViewIfNeeded();
+  const box = (await locator.boundingBox())!;
+  return { x: box.x + box.width / 2, y: box.y + box.height / 2 };
+}
+
+async function drag(
+  page: Page,
+  from: { x: number; y: number },
+  to: { x: number; y: number },
+): Promise<void> {
+  await page.mouse.move(from.x, from.y);
+  await page.mouse.down();
+  await page.mouse.move(to.x, to.y, { steps: 6 });
+  await page.mouse.up();
+}
+
+describe('the openings bench', () => {
+  let app: OpenApp;
+  let page: Page;
+  beforeAll(async () => {
+    app = await openBench();
+    page = app.page;
+  });
+  afterAll(() => app.close());
+
+  const wall = (id: string) => page.locator(`[data-opening="${id}"]`);
+
+  it('changes by each field what it should and nothing else', async () => {
+    await choose(page, 'West door');
+    await openAll(page);
+    const at = 'openings.west-door';
+    const reveals = { head: 0.2, sill: 0.2, left: 0.2, right: 0.2 };
+    const typed: [label: string, text: string, expected: Leaves][] = [
+      ['Name', 'Terrace door', { [`${at}.name`]: 'Terrace door' }],
+      ['Width', '1.3 m', { [`${at}.width`]: 1.3 }],
+      ['Height', '8\' 2 1/2"', { [`${at}.height`]: (8 * 12 + 2.5) * 0.0254 }],
+      ['Sill height', '2 cm', { [`${at}.sillHeight`]: 0.02 }],
+      ['Number of units', '2', { [`${at}.count`]: 2 }],
+      ['Name of the wall', 'Garden wall', { 'walls.west.name': 'Garden wall' }],
+      ['Faces, degrees from north (west)', '268', { 'walls.west.azimuth': 268 }],
+      ['Tilt', '88', { 'walls.west.tilt': 88 }],
+      ['Thickness', '0.45 m', { 'walls.west.thickness': 0.45 }],
+      ['U-value', 'R 40', { 'walls.west.U': 5.678263337 / 40 }],
+      ['Gross area', '15', { 'walls.west.area': 15 }],
+      [
+        'Glass set-back',
+        '200 mm',
+        {
+          [`${at}.setBack`]: 0.2,
+          ...Object.fromEntries(Object.entries(reveals).map(([k, v]) => [`${at}.reveal.${k}`, v])),
+        },
+      ],
+      ['Reveal depth, left', '0.1', { [`${at}.reveal.left`]: 0.1 }],
+      ['Reflectance of the reveal', '0.6', { [`${at}.revealReflectance`]: 0.6 }],
+      ['Frame seen, head', '0.1', { [`${at}.frame.widths.head`]: 0.1 }],
+      ['Uf of the frame', '0.9', { [`${at}.frame.Uf`]: 0.9 }],
+      ['Psi of the glass edge', '0.025', { [`${at}.frame.psiSpacer`]: 0.025 }],
+      ['Psi of the installation', '0.02', { [`${at}.frame.psiInstall`]: 0.02 }],
+      ['Standing angle of the slats', '30', { [`${at}.blind.standingAngle`]: 30 }],
+      ['Raised above a wind of', '9', { [`${at}.blind.windLimit`]: 9 }],
+      ['Sash width', '0.9', { [`${at}.airing.width`]: 0.9 }],
+      ['Sash height', '2.1', { [`${at}.airing.height`]: 2.1 }],
+      ['Tilt angle', '5', { [`${at}.airing.tiltAngle`]: 5 }],
+    ];
+    let before = await projectOf(page);
+    for (const [label, text, expected] of typed) {
+      await type(page, label, text);
+      const after = await projectOf(page);
+      const changed = changes(before, after);
+      expect(Object.keys(changed).sort(), label).toEqual(Object.keys(expected).sort());
+      for (const [path, value] of Object.entries(expected)) {
+        if (typeof value === 'number') expect(changed[path], label).toBeCloseTo(value, 6);
+        else expect(changed[path], label).toBe(value);
+      }
+      before = after;
+    }
+  });
+
+  it('changes by each choice and tick what it should and nothing else', async () => {
+    const at = 'openings.west-door';
+    const chosen: [label: string, option: string, paths: string[]][] = [
+      ['Kind', 'window', [`${at}.kind`]],
+      ['Glazing', 'triple-solar-control', [`${at}.glazing`]],
+      ['Blind', 'external-slats-60-light', [`${at}.blind.blind`]],
+      ['Moved by', 'schedule east-morning', [`${at}.blind.group`, `${at}.blind.schedule`]],
+      ['Moved by', 'none', [`${at}.blind.schedule`]],
+      ['Moved by', 'group west-remote', [`${at}.blind.group`]],
+      [
+        'Insect screen',
+        'insect-screen-fine',
+        ['blind', 'from', 'share', 'to'].map((k) => `${at}.insectScreen.${k}`),
+      ],
+      ['Covers', '0.5', [`${at}.insectScreen.share`]],
+      ['Put in on: month', '4', [`${at}.insectScreen.from`]],
+      ['Taken out after: day', '15', [`${at}.insectScreen.to`]],
+      ['Sash', 'tilt', [`${at}.airing.kind`]],
+      ['Wall', 'south', [`${at}.wall`]],
+      ['Wall', 'west', [`${at}.wall`]],
+    ];
+    const fin = ['above', 'below', 'offset', 'projection'];
+    const ticked: [label: string, paths: string[]][] = [
+      ['Own wind limit', [`${at}.blind.windLimit`]],
+      ['Way out in an emergency', [`${at}.escapeRoute`]],
+      ['Gross area known', ['walls.west.area']],
+      [
+        'Overhang, balcony or eave above it',
+        ['aboveHead', 'left', 'projection', 'right'].map((k) => `${at}.overhang.${k}`),
+      ],
+      ['Left fin', fin.map((k) => `${at}.finLeft.${k}`)],
+      ['Right fin', fin.map((k) => `${at}.finRight.${k}`)],
+    ];
+    let before = await projectOf(page);
+    const step = async (label: string, paths: string[]) => {
+      const after = await projectOf(page);
+      expect(Object.keys(changes(before, after)).sort(), label).toEqual([...paths].sort());
+      before = after;
+    };
+    for (const [label, option, paths] of chosen) {
+      await field(page, label).selectOption(option);
+      await step(label, paths);
+    }
+    for (const [label, paths] of ticked) {
+      await field(page, label).click();
+      await step(label, paths);
+    }
+    const sizes: [label: string, path: string][] = [
+      ['Overhang projection', 'overhang.projection'],
+      ['Overhang above the head', 'overhang.aboveHead'],
+      ['Overhang past the left jamb', 'overhang.left'],
+      ['Overhang past the right jamb', 'overhang.right'],
+      ...(['Left', 'Right'] as const).flatMap((side): [string, string][] => [
+        [`${side} fin, projection`, `fin${side}.projection`],
+        [`${side} fin, beside the jamb`, `fin${side}.offset`],
+        [`${side} fin, above the head`, `fin${side}.above`],
+        [`${side} fin, below the sill`, `fin${side}.below`],
+      ]),
+    ];
+    for (const [label, path] of sizes) {
+      // The wall cut has handles of nearly the same names: the form's are text fields.
+      const input = page.getByRole('textbox', { name: label, exact: true });
+      await input.fill('0.35 m');
+      await input.press('Tab');
+      await step(label, [`${at}.${path}`]);
+    }
+    expect(app.errors).toEqual([]);
+  });
+
+  it('takes a frame from the library with its widths and losses', async () => {
+    const before = await projectOf(page);
+    await field(page, 'Frame').selectOption('pvc');
+    const after = await projectOf(page);
+    const { frame } = after.openings.find((o) => o.id === 'west-door')!;
+    expect(frame).toEqual({
+      widths: { head: 0.118, sill: 0.118, left: 0.118, right: 0.118 },
+      Uf: 1.1,
+      psiSpacer: 0.038,
+      psiInstall: 0.04,
+    });
+    for (const path of Object.keys(changes(before, after))) {
+      expect(path).toMatch(/^openings\.west-door\.frame\./);
+    }
+  });
+
+  it('enters a glazing of its own, for this opening only', async () => {
+    const before = await projectOf(page);
+    await page.getByRole('button', { name: 'Enter figures of your own' }).click();
+    await type(page, 'g-value (SHGC)', '0.31');
+    const after = await projectOf(page);
+    expect(after.glazings).toHaveLength(1);
+    expect(after.glazings[0]).toMatchObject({ g: 0.31, panes: 3 });
+    const others = (p: Project) => p.openings.filter((o) => o.id !== 'west-door');
+    expect(others(after)).toEqual(others(before));
+  });
+
+  it('refuses what is out of range and says what is allowed', async () => {
+    const before = await projectOf(page);
+    await type(page, 'Width', '40 m');
+    await expect.poll(() => field(page, 'Width').getAttribute('aria-invalid')).toBe('true');
+    expect(await page.getByText('Allowed: 0.1 m to 10 m.').count()).toBe(1);
+    await field(page, 'Width').press('Escape');
+    expect(changes(before, await projectOf(page))).toEqual({});
+  });
+
+  it('turns a wall by keys on the ring, with all its openings, and the gain follows', async () => {
+    await page.reload();
+    await wall('east-bench').waitFor();
+    const spoken = () => wall('east-bench').getAttribute('aria-valuetext');
+    expect(await spoken()).toContain('faces east 90 degrees');
+    const gain = (text: string | null) => Number(/gain ([\d,]+)/.exec(text!)![1].replace(',', ''));
+    const eastGain = gain(await spoken());
+    const before = await projectOf(page);
+    await wall('east-bench').focus();
+    await page.keyboard.press('ArrowLeft');
+    expect(await spoken()).toContain('89 degrees');
+    for (let i = 0; i < 8; i++) await page.keyboard.press('Shift+ArrowLeft');
+    expect(await spoken()).toContain('faces north 9 degrees');
+    expect(await wall('east-small').getAttribute('aria-valuenow')).toBe('9');
+    expect(await wall('east-small').getAttribute('aria-label')).toContain(
+      'turns with East window over the workbench',
+    );
+    await expect.poll(async () => gain(await spoken()), { timeout: 15_000 }).toBeLessThan(eastGain);
+    expect(changes(before, await projectOf(page))).toEqual({ 'walls.east.azimuth': 9 });
+  });
+
+  it('turns a wall by the mouse, in whole degrees', async () => {
+    const before = await projectOf(page);
+    const dial = page.getByRole('group', { name: /^Facade ring/ });
+    await dial.scrollIntoViewIfNeeded();
+    const centre = await middle(dial);
+    const from = await middle(wall('corner-pane').locator('.edge'));
+    const radius = Math.hypot(from.x - centre.x, from.y - centre.y);
+    const start = (Math.atan2(from.x - centre.x, centre.y - from.y) * 180) / Math.PI;
+    const aim = ((start - 37) * Math.PI) / 180;
+    await drag(page, from, {
+      x: centre.x + radius * Math.sin(aim),
+      y: centre.y - radius * Math.cos(aim),
+    });
+    const changed = changes(before, await projectOf(page));
+    expect(Object.keys(changed)).toEqual(['walls.south-west.azimuth']);
+    const azimuth = changed['walls.south-west.azimuth'] as number;
+    expect(Number.isInteger(azimuth)).toBe(true);
+    // 225 - 37; the middle of the arc's box lies within a degree or two of the pointer's aim.
+    expect(Math.abs(azimuth - 188)).toBeLessThanOrEqual(2);
+    await page.keyboard.press('Control+z');
+    expect(changes(before, await projectOf(page))).toEqual({});
+  });
+
+  it('chooses an opening by a click on the ring without turning it', async () => {
+    const before = await projectOf(page);
+    const { x, y } = await middle(wall('west-door').locator('.edge'));
+    await page.mouse.click(x, y);
+    expect(await page.locator('nav [aria-current="true"]').innerText()).toContain('Terrace door');
+    expect(changes(before, await projectOf(page))).toEqual({});
+  });
+
+  it('moves the sun by keys, by the mouse and over days', async () => {
+    const sun = page.getByRole('slider', { name: 'The sun: hour of the day' });
+    const text = () => sun.getAttribute('aria-valuetext');
+    await sun.focus();
+    await page.keyboard.press('Home');
+    for (let i = 0; i < 8; i++) await page.keyboard.press('ArrowRight');
+    expect(await text()).toContain('08:00 to 09:00');
+    const day = (await text())!.split(',')[0];
+    await page.keyboard.press('Shift+ArrowRight');
+    expect((await text())!.split(',')[0]).not.toBe(day);
+    expect(await text()).toContain('08:00 to 09:00');
+
+    const dial = await middle(page.getByRole('group', { name: /^Facade ring/ }));
+    await drag(page, await middle(sun.locator('.disc')), { x: dial.x, y: dial.y + 170 });
+    // Solar noon by daylight saving time at 73 degrees west is shortly before one o'clock.
+    expect(await text()).toMatch(/1[23]:00 to 1[34]:00/);
+
+    await page.getByRole('slider', { name: 'Day', exact: true }).fill('354');
+    expect(await text()).toContain('21 December');
+  });
+
+  it('sets dimensions in the wall cut by the mouse and by keys', async () => {
+    const before = await projectOf(page);
+    const handle = page.locator('[data-handle="width"]');
+    const from = await middle(handle);
+    await drag(page, from, { x: from.x + 30, y: from.y });
+    const dragged = changes(before, await projectOf(page));
+    expect(Object.keys(dragged)).toEqual(['openings.west-door.width']);
+    const width = dragged['openings.west-door.width'] as number;
+    expect(width).toBeGreaterThan(1.25);
+    expect(Math.abs(width / 0.005 - Math.round(width / 0.005))).toBeLessThan(1e-6);
+
+    await handle.focus();
+    await page.keyboard.press('ArrowLeft');
+    await page.keyboard.press('Shift+ArrowLeft');
+    const keyed = changes(before, await projectOf(page));
+    expect(keyed['openings.west-door.width']).toBeCloseTo(width - 0.11, 6);
+
+    const setBack = page.locator('[data-handle="setBack"]');
+    await setBack.focus();
+    for (let i = 0; i < 6; i++) await page.keyboard.press('Shift+ArrowRight');
+    // The wall is 0.45 m thick by now: no further.
+    expect(await setBack.getAttribute('aria-valuenow')).toBe('0.45');
+    expect(app.errors).toEqual([]);
+  });
+});
+
+describe('the buttons of the openings bench', () => {
+  let app: OpenApp;
+  let page: Page;
+  beforeAll(async () => {
+    app = await openBench();
+    page = app.page;
+  });
+  afterAll(() => app.close());
+
+  it('adds, copies, mirrors, deletes and undoes', async () => {
+    const start = await projectOf(page);
+    const ids = (p: Project) => p.openings.map((o) => o.id);
+    await choose(page, 'West door');
+    await page.getByRole('button', { name: 'Copy', exact: true }).click();
+    let now = await projectOf(page);
+    expect(ids(now)).toEqual(
+      ids(start).flatMap((id) => (id === 'west-door' ? [id, 'west-door-2'] : [id])),
+    );
+    await page.getByRole('button', { name: 'Mirror to the opposite side' }).click();
+    now = await projectOf(page);
+    expect(now.openings.find((o) => o.id === 'west-door-3')).toMatchObject({ wall: 'east' });
+    await page.getByRole('button', { name: 'Swap left and right' }).click();
+
+    const form = page.getByRole('form', { name: 'Add an opening' });
+    await form.getByLabel('Add a').selectOption('fixed');
+    await form.getByLabel('to wall').selectOption('south');
+    await form.getByRole('button', { name: 'Add' }).click();
+    now = await projectOf(page);
+    expect(now.openings.at(-1)).toMatchObject({ kind: 'fixed', wall: 'south' });
+    expect(new Set(ids(now)).size).toBe(ids(start).length + 3);
+
+    await choose(page, 'West window');
+    await page.getByRole('button', { name: 'Delete', exact: true }).click();
+    expect(ids(await projectOf(page))).not.toContain('west-window');
+    await page.locator('.toolbar').getByRole('button', { name: 'Undo' }).click();
+    expect(changes(now, await projectOf(page))).toEqual({});
+    expect(app.errors).toEqual([]);
+  });
+
+  it('asks before a wall with openings goes, and moves them', async () => {
+    await choose(page, 'South-west corner pane');
+    await page.getByRole('button', { name: 'Delete South-west corner ...' }).click();
+    const dialog = page.getByRole('dialog');
+    await dialog.getByRole('button', { name: 'Keep the wall' }).click();
+    expect((await projectOf(page)).walls.map((w) => w.id)).toContain('south-west');
+    await page.getByRole('button', { name: 'Delete South-west corner ...' }).click();
+    await dialog.getByLabel('Move it to').selectOption('west');
+    await dialog.getByRole('button', { name: 'Move and delete the wall' }).click();
+    const after = await projectOf(page);
+    expect(after.walls.map((w) => w.id)).not.toContain('south-west');
+    expect(after.openings.find((o) => o.id === 'corner-pane')).toMatchObject({ wall: 'west' });
+  });
+});
+
+describe('the openings bench for everyone', () => {
+  const axe = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
+
+  it.each([
+    { width: 1440, height: 900, dark: false },
+    { width: 768, height: 1024, dark: true },
+    { width: 390, height: 844, dark: false },
+  ])('has no fault axe knows at $width px, no sideways scroll and a silent console', async (at) => {
+    const app = await openBench({ ...at, bypassCSP: true });
+    try {
+      await choose(app.page, 'West door');
+      await openAll(app.page);
+      await app.page.addScriptTag({ content: axe });
+      const found = await app.page.evaluate(async () => {
+        const { axe } = globalThis as unknown as {
+          axe: {
+            run(
+              node: Element,
+            ): Promise<{ violations: { id: string; nodes: { html: string }[] }[] }>;
+          };
+        };
+        const { violations } = await axe.run(document.querySelector('[data-bench-shown]')!);
+        return violations.map(
+          (v) => `${v.id}: ${v.nodes.map((n) => n.html.slice(0, 160)).join(' | ')}`,
+        );
+      });
+      expect(found).toEqual([]);
+      const wide = await app.page.evaluate(() => document.documentElement.scrollWidth - innerWidth);
+      expect(wide).toBeLessThanOrEqual(0);
+      expect(app.errors).toEqual([]);
+    } finally {
+      await app.close();
+    }
+  });
+
+  it('speaks feet and inches and SHGC', async () => {
+    const app = await openBench();
+    try {
+      await field(app.page, 'Units').selectOption('imperial');
+      await choose(app.page, 'West door');
+      expect(await field(app.page, 'Width').inputValue()).toBe('4\' 0"');
+      await type(app.page, 'Width', '4-2');
+      const { openings } = await projectOf(app.page);
+      expect(openings.find((o) => o.id === 'west-door')!.width).toBeCloseTo(50 * 0.0254, 9);
+      expect(await app.page.getByText('SHGC 0.50').count()).toBe(1);
+      expect(app.errors).toEqual([]);
+    } finally {
+      await app.close();
+    }
+  });
+});
