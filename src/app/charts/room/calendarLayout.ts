@@ -24,7 +24,7 @@ export interface CalendarLayout {
 /** A calendar as wide as there is room, its cells flat enough for two of them on one screen. */
 export function calendarLayout(available: number): CalendarLayout {
   const cellWidth = Math.max(7, Math.min(30, (available - NAMES - SUMS) / COLUMNS));
-  const cellHeight = Math.max(11, Math.min(16, Math.round(cellWidth * 0.75)));
+  const cellHeight = Math.max(13, Math.min(16, Math.round(cellWidth * 0.75)));
   return {
     left: NAMES,
     top: TOP,

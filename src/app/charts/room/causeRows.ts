@@ -66,8 +66,9 @@ export function blameWords(rows: readonly CauseRow[], limit: string): string {
   const words: string[] = [];
   if (bare) {
     words.push(
-      `Without shading most of it comes through ${bare.name}: ${percent(bare.shareWithout)} of the heat ` +
-        `over ${limit}; all glass together brings ${percent(total((row) => row.shareWithout))}.`,
+      `Without shading more of the heat over ${limit} comes through ${bare.name} than through any ` +
+        `other opening: ${percent(bare.shareWithout)}; all glass together brings ` +
+        `${percent(total((row) => row.shareWithout))}.`,
     );
   } else if (rows.some((row) => row.without > 0)) {
     words.push(`Without shading the sun has no part in it.`);
