@@ -35,16 +35,16 @@ export function cellWords(
 /** Share of days from which an hour counts as one of the sun's. */
 const OFTEN = 0.5;
 
-/** The months and hours of the strongest sun, and how much of it is painted. */
+/** The hour of the strongest sun, and how much of it is painted. */
 export function describeGrid(
-  subject: string,
   cells: Cells,
   sun: SunHours | undefined,
   gain: { digits: number; symbol: string; show(value: number): number },
 ): string {
   const painted = cells.reduce((sum, value) => sum + value, 0);
-  const paintedText = `${percent(painted / CELLS)} of the year's hours are painted.`;
-  if (!sun) return paintedText;
+  const share = percent(painted / CELLS);
+  const paintedText = painted ? `Painted: ${share} of the year` : 'No hour is painted';
+  if (!sun) return `${paintedText}.`;
   let most = 0;
   let brought = 0;
   let covered = 0;
@@ -53,16 +53,22 @@ export function describeGrid(
     brought += value;
     covered += cells[cell] * value;
   });
-  if (!(brought > 0)) return `No sun gets through ${subject}. ${paintedText}`;
+  if (!(brought > 0)) return `No sun gets through. ${paintedText}.`;
   const month = MONTH_NAMES[Math.floor(most / QUARTERS)];
   const top = measured(gain.show(sun.gain[most]), gain.digits, gain.symbol);
+  const held = painted ? `, with ${percent(covered / brought)} of its bare gain` : '';
   return (
-    `${capital(subject)} gets most in ${month} at ${clockOf(most % QUARTERS)}: ${top} on average ` +
-    `without shading. ${paintedText} They hold ${percent(covered / brought)} of the year's gain.`
+    `Most comes in ${month} at ${clockOf(most % QUARTERS)}: ${top} on average without shading. ` +
+    `${paintedText}${held}.`
   );
 }
 
 /** The quarters of each month with the sun on the facade on at least half of the days. */
 export function oftenSunny(sun: SunHours): Cells {
   return Uint8Array.from(sun.sun, (share) => (share >= OFTEN ? 1 : 0));
+}
+
+/** Those with the sun on it on any day. */
+export function sunnyAtAll(sun: SunHours): Cells {
+  return Uint8Array.from(sun.sun, (share) => (share > 0 ? 1 : 0));
 }

@@ -1,4 +1,3 @@
-import { line } from 'd3';
 import { MONTHS, QUARTERS, runsOf } from './cells.ts';
 import type { CellBlock, Cells } from './cells.ts';
 
@@ -10,13 +9,14 @@ export interface GridSize {
   height: number;
 }
 
-/** Height of a day, px: a quarter of an hour is 6, which a pointer can hit. */
-const DAY_HEIGHT = 576;
+/** Height of a row of cells, px; finer rows are a little lower, so that a day stays in sight. */
+const ROW_HEIGHT = { 1: 7, 2: 9 };
+export type QuartersPerRow = keyof typeof ROW_HEIGHT;
 
 /** Size of the cells in the width there is. */
-export function gridSize(available: number): GridSize {
+export function gridSize(available: number, quartersPerRow: QuartersPerRow): GridSize {
   const width = Math.max(12 * 20, Math.min(960, available - GRID_MARGIN.left - GRID_MARGIN.right));
-  return { width, height: DAY_HEIGHT };
+  return { width, height: (QUARTERS / quartersPerRow) * ROW_HEIGHT[quartersPerRow] };
 }
 
 /** Left edge of a month, 0 to 12. */
@@ -94,32 +94,6 @@ export function outlinePath(size: GridSize, cells: Cells): string {
       const from = month;
       while (month + 1 < MONTHS && at(month + 1, q - 1) !== at(month + 1, q)) month++;
       parts.push(`M${round(xOfMonth(size, from))},${y}H${round(xOfMonth(size, month + 1))}`);
-    }
-  }
-  return parts.join('');
-}
-
-/**
- * For each month a stepped line whose distance from the month's left edge is the share of days, the
- * whole width being all of them.
- * @param share 0 to 1; CELLS values
- */
-export function sharePath(size: GridSize, share: ArrayLike<number>): string {
-  const draw = line<[number, number]>().digits(1);
-  const parts: string[] = [];
-  for (let month = 0; month < MONTHS; month++) {
-    const left = xOfMonth(size, month);
-    const width = xOfMonth(size, month + 1) - left;
-    const of = (q: number) => share[month * QUARTERS + q];
-    for (let q = 0; q < QUARTERS; q++) {
-      if (!(of(q) > 0)) continue;
-      const points: [number, number][] = [[left, yOfQuarter(size, q)]];
-      for (; q < QUARTERS && of(q) > 0; q++) {
-        const x = left + of(q) * width;
-        points.push([x, yOfQuarter(size, q)], [x, yOfQuarter(size, q + 1)]);
-      }
-      points.push([left, yOfQuarter(size, q)]);
-      parts.push(draw(points) ?? '');
     }
   }
   return parts.join('');
