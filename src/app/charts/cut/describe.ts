@@ -41,7 +41,7 @@ export function describeCut(facts: CutFacts): string {
 /** The sun and the blind at the chosen hour. */
 export function sunSentence(facts: CutFacts): string {
   const { when, sunText, sun, share, blindText, screenText } = facts;
-  const rest = [blindText ? `Blind ${blindText}.` : '', screenText ? `${screenText}.` : ''].filter(
+  const rest = [blindText ? `Blind: ${blindText}.` : '', screenText ? `${screenText}.` : ''].filter(
     Boolean,
   );
   return [`${when}: ${sunText}${onPlane(sun, share)}.`, ...rest].join(' ');
