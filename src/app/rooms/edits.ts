@@ -147,7 +147,7 @@ function dayAiring(night: AiringRule): AiringRule {
 /** Moves the entry at a place up (-1) or down (1). */
 export function moveEntry<T>(list: T[], at: number, by: -1 | 1): void {
   const to = at + by;
-  if (to < 0 || to >= list.length) return;
+  if (!(at in list) || !(to in list)) return;
   [list[at], list[to]] = [list[to], list[at]];
 }
 
