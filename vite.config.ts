@@ -2,6 +2,13 @@ import { svelte } from '@sveltejs/vite-plugin-svelte';
 import { defineConfig } from 'vite';
 import { VitePWA } from 'vite-plugin-pwa';
 
+/** The engine's modules do nothing by being loaded, so what a page does not use is left out. */
+const rolldownOptions = {
+  treeshake: {
+    moduleSideEffects: [{ test: /[\\/]lib[\\/][a-z]+[\\/].*\.ts$/, sideEffects: false }],
+  },
+};
+
 export default defineConfig({
   root: 'src/app',
   publicDir: '../../static',
@@ -24,7 +31,7 @@ export default defineConfig({
       },
     }),
   ],
-  build: { outDir: '../../dist', emptyOutDir: true, target: 'es2022' },
-  worker: { format: 'es' },
+  build: { outDir: '../../dist', emptyOutDir: true, target: 'es2022', rolldownOptions },
+  worker: { format: 'es', rolldownOptions },
   preview: { port: 4173, strictPort: false, host: '127.0.0.1' },
 });

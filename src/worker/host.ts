@@ -3,10 +3,10 @@ import type { Project } from '../../lib/project/index.ts';
 import { checkProject } from '../../lib/project/index.ts';
 import { createEngine, roomDetail } from '../../lib/study/index.ts';
 import type { RoomDetail, RoomRun, StudyResult } from '../../lib/study/index.ts';
-import type { TypicalYear, WeatherSite } from '../../lib/climate/index.ts';
-import { stations } from '../library/climates.ts';
+import type { ClimateStation, TypicalYear, WeatherSite } from '../../lib/climate/index.ts';
+import { builtYear } from '../library/builtYear.ts';
+import type { hourlyYear } from '../library/hourlyYear.ts';
 import { blinds, glazings } from '../library/index.ts';
-import { yearOf } from '../library/year.ts';
 import type { YearCalendar } from '../../lib/time/index.ts';
 import type {
   HourlyFile,
@@ -23,9 +23,13 @@ import type { SunDays } from './sunDays.ts';
 import { sunHours } from './sunHours.ts';
 import type { SunHours } from './sunHours.ts';
 import { summaryOf } from './summary.ts';
-import { previewWeather } from './weatherPreview.ts';
 
-const library = { glazings, blinds, stations };
+/** What ships with the program; the climates are the longest part and come by themselves. */
+const shipped = import('../library/climates.ts').then(({ stations }) => ({
+  glazings,
+  blinds,
+  stations,
+}));
 
 /**
  * The engine as the app sees it. It keeps the last result, so that a chart can ask for the one
@@ -35,6 +39,8 @@ export class EngineHost {
   private readonly engine = createEngine();
   private weather?: { key: string; file?: HourlyFile; year: TypicalYear };
   private file?: HourlyFile;
+  /** Reads hourly files; loaded with the first of them. */
+  private readHourly?: typeof hourlyYear;
   private result?: StudyResult;
   /** Temperature over which the last run counts a room as too hot, C. */
   private limit = 0;
@@ -42,22 +48,25 @@ export class EngineHost {
   private sun?: { calendar: YearCalendar; key: string; days: SunDays };
 
   /** Takes the hourly file of the runs to come; kept here, as it is long and seldom changes. */
-  takeHourly(file: HourlyFile | undefined): void {
+  async takeHourly(file: HourlyFile | undefined): Promise<void> {
+    if (file) this.readHourly ??= (await import('../library/hourlyYear.ts')).hourlyYear;
     this.file = file;
   }
 
   /** What an hourly text would give at a site. */
-  preview(file: HourlyFile, site: WeatherSite): WeatherPreview {
+  async preview(file: HourlyFile, site: WeatherSite): Promise<WeatherPreview> {
+    const { previewWeather } = await import('./weatherPreview.ts');
     return previewWeather(file, site);
   }
 
   /** Checks a project and runs its year; problems come back as data. */
-  run(data: unknown): RunReply {
+  async run(data: unknown): Promise<RunReply> {
+    const library = await shipped;
     const start = performance.now();
     try {
       const { project, problems, warnings } = checkProject(data, library);
       if (!project) return { ok: false, problems };
-      const year = this.yearFor(project);
+      const year = this.yearFor(project, library.stations);
       this.result = this.engine.run({ project, library, year });
       this.limit = project.settings.overheatingLimit;
       const milliseconds = performance.now() - start;
@@ -144,14 +153,15 @@ export class EngineHost {
     return this.result?.rooms.find(({ id }) => id === room)?.runs[scheme];
   }
 
-  private yearFor(project: Project): TypicalYear {
+  private yearFor(project: Project, stations: readonly ClimateStation[]): TypicalYear {
     const { climate, site } = project;
     const place = climate.kind === 'station' ? [] : [site.latitude, site.longitude, site.elevation];
     const key = JSON.stringify([climate, site.timeZone, project.year, place]);
     const file = climate.kind === 'file' ? this.file : undefined;
     const known = this.weather;
     if (known?.key === key && known.file === file) return known.year;
-    const year = yearOf(project, stations, file);
+    const year =
+      file && this.readHourly ? this.readHourly(project, file) : builtYear(project, stations);
     this.weather = { key, file, year };
     return year;
   }

@@ -1,7 +1,5 @@
 import studio from '../../../data/examples/studio.shadewright.json' with { type: 'json' };
-import { parseProject } from '../../../lib/project/index.ts';
 import type { Project } from '../../../lib/project/index.ts';
-import { blinds, glazings } from '../../library/index.ts';
 
 /** A house that ships with the program. */
 export interface Example {
@@ -11,6 +9,7 @@ export interface Example {
   load: () => Promise<Project>;
 }
 
+// They are complete and sound as they are, which a test holds them to: nothing to check here.
 export const examples: readonly Example[] = [
   {
     id: 'studio',
@@ -23,24 +22,18 @@ export const examples: readonly Example[] = [
     name: 'House by the bay',
     about: 'Bellingham, Washington: mild, heavy floor',
     load: async () =>
-      read((await import('../../../data/examples/bellingham.shadewright.json')).default),
+      (await import('../../../data/examples/bellingham.shadewright.json')).default as Project,
   },
   {
     id: 'albuquerque',
     name: 'House with deep roofs',
     about: 'Albuquerque, New Mexico: hot and dry, fixed shade',
     load: async () =>
-      read((await import('../../../data/examples/albuquerque.shadewright.json')).default),
+      (await import('../../../data/examples/albuquerque.shadewright.json')).default as Project,
   },
 ];
 
 /** The house the app opens on. */
 export function openingExample(): Project {
-  return read(studio);
-}
-
-/** Stations are not looked up here, as their file is long: the engine does that. */
-function read(data: { climate: { kind: string; station?: string } }): Project {
-  const { station = '' } = data.climate;
-  return parseProject(data, { glazings, blinds, stations: [{ id: station }] });
+  return studio as Project;
 }

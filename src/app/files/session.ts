@@ -1,4 +1,3 @@
-import { serializeProject } from '../../../lib/project/index.ts';
 import type { Project } from '../../../lib/project/index.ts';
 import type { HourlyFile } from '../../worker/api.ts';
 import { Autosave } from './autosave.ts';
@@ -88,6 +87,8 @@ export class Session {
         await this.#store.putHourly(files.map((file) => ({ ...file, project: this.id })));
         for (const { fileName } of files) this.#hourly.delete(fileName);
       }
+      const { serializeProject } = await import('../../../lib/project/index.ts');
+      const last = sound?.();
       const savedAt = Date.now();
       this.#revision = await this.#store.save(
         {
@@ -95,7 +96,7 @@ export class Session {
           name: project.name,
           place: project.site.name,
           text: serializeProject(project),
-          sound: textOf(sound?.()),
+          sound: last && serializeProject(last),
         },
         this.#revision,
         savedAt,
@@ -110,8 +111,4 @@ export class Session {
       throw error;
     }
   }
-}
-
-function textOf(project: Project | undefined): string | undefined {
-  return project && serializeProject(project);
 }

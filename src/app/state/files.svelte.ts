@@ -5,7 +5,6 @@ import { examples } from '../files/examples.ts';
 import { KeptList } from '../files/keptList.ts';
 import { copyName, freeFileName } from '../files/names.ts';
 import type { Notice } from '../files/notice.ts';
-import { readKept, readProjectText, saveProjectFile, saveText } from '../files/projectFile.ts';
 import { Session } from '../files/session.ts';
 import { ProjectStore } from '../files/store.ts';
 import type { KeptHourly } from '../files/store.ts';
@@ -130,6 +129,7 @@ export class FilesState {
 
   /** Opens the text of a project file; a broken one leaves what is on screen alone. */
   async openText(text: string, fileName: string): Promise<void> {
+    const { readProjectText } = await projectFile();
     const read = await readProjectText(text);
     if (!read.project) {
       this.notice = {
@@ -149,9 +149,9 @@ export class FilesState {
     });
   }
 
-  saveFile(): void {
+  async saveFile(): Promise<void> {
     const project = this.#project.current;
-    saveProjectFile(project);
+    (await projectFile()).saveProjectFile(project);
     this.#inFile = project;
     const { climate } = project;
     if (climate.kind !== 'file') return;
@@ -189,6 +189,7 @@ export class FilesState {
   async #openKept(id: string, patience: number): Promise<void> {
     const kept = await this.#store?.get(id);
     if (!kept) return;
+    const { readKept, saveText } = await projectFile();
     const left = readKept(kept);
     if (!left.project) {
       this.notice = {
@@ -208,7 +209,11 @@ export class FilesState {
 
   /** Shows a kept project as the store has it now. */
   async #showKept(id: string, guest: boolean): Promise<void> {
-    const [kept, files] = await Promise.all([this.#store?.get(id), this.#store?.hourlyOf(id)]);
+    const [kept, files, { readKept }] = await Promise.all([
+      this.#store?.get(id),
+      this.#store?.hourlyOf(id),
+      projectFile(),
+    ]);
     if (!kept) return;
     const left = readKept(kept);
     if (!left.project) return;
@@ -281,8 +286,7 @@ export class FilesState {
         {
           label: 'Save it to a file, then open',
           act: () => {
-            this.saveFile();
-            void go();
+            void this.saveFile().then(go);
           },
         },
         { label: 'Open without saving', act: () => void go() },
@@ -353,6 +357,11 @@ export class FilesState {
     );
     return session;
   }
+}
+
+/** Reading and writing project files, loaded when the first is read or written. */
+function projectFile(): Promise<typeof import('../files/projectFile.ts')> {
+  return import('../files/projectFile.ts');
 }
 
 function troubleOf(error: unknown): 'full' | 'blocked' {

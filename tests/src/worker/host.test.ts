@@ -7,8 +7,8 @@ import { EngineHost } from '../../../src/worker/host.ts';
 const host = new EngineHost();
 let summary: StudySummary;
 
-beforeAll(() => {
-  const reply = host.run(studio);
+beforeAll(async () => {
+  const reply = await host.run(studio);
   if (!reply.ok) throw new Error(JSON.stringify(reply.problems));
   summary = reply.summary;
 });

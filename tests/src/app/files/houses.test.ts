@@ -79,9 +79,10 @@ describe('projects kept by the page', () => {
 
 describe('project files', () => {
   it.each(examples.map((example) => [example.id, example] as const))(
-    'reads example %s back from its file',
+    'are complete as example %s is, and read back the same',
     async (_, example) => {
       const project = await example.load();
+      expect(checkProject(project, library).project).toEqual(project);
       const read = await readProjectText(serializeProject(project));
       expect(read.project).toEqual(project);
     },

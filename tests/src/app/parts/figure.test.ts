@@ -3,7 +3,8 @@ import { describe, expect, it } from 'vitest';
 import { plainColour } from '../../../../src/app/parts/figure/colour.ts';
 import { fileNameOf } from '../../../../src/app/parts/figure/download.ts';
 import { xmlText } from '../../../../src/app/parts/figure/lettering.ts';
-import { cellText, tableCsv } from '../../../../src/app/parts/figure/table.ts';
+import { tableCsv } from '../../../../src/app/parts/figure/csv.ts';
+import { cellText } from '../../../../src/app/parts/figure/table.ts';
 import type { FigureTable } from '../../../../src/app/parts/figure/table.ts';
 
 const rows: (string | number)[][] = [
