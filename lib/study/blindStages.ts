@@ -1,8 +1,7 @@
-import { compileSchedule, runSchedule } from '../schedule/index.ts';
+import { compileSchedule, groupSensors, runSchedule } from '../schedule/index.ts';
 import type { CompiledSchedule, RunOptions, Sensors } from '../schedule/index.ts';
 import { STEPS } from '../time/index.ts';
 import type { Stage, StageCache } from './cache.ts';
-import { sensorsOf } from './controllers.ts';
 import { topLight } from './glassLight.ts';
 import type { LitOpening, SiteLight } from './lightStages.ts';
 import { blindPose, settingOf, shareOf } from './poses.ts';
@@ -49,18 +48,26 @@ export function readyControllers(
       const schedule = cache.get('schedule', [controller.schedule, calendar.id], () =>
         compileSchedule(controller.schedule, calendar.value),
       );
+      const { lead } = controller;
       const members = controller.members.map((id) => openings.get(id)!);
-      const led = members.filter((m) => m.opening.id === controller.lead);
-      const facades = [...new Set((led.length ? led : members).map((m) => m.facade))];
-      const ids = facades.map((f) => f.id);
-      const sensors = cache.get('sensors', [ids, cache.idOf(year), wind.id], (): Sensors => {
-        const { sunny, irradiance } = sensorsOf(facades.map((f) => f.value));
-        const { dryBulb: outdoor } = year;
-        return { sunOnFacade: sunny, facadeIrradiance: irradiance, outdoor, wind: wind.value };
+      const leads = members.some((m) => m.opening.id === lead);
+      const places = members.map((m) => [m.opening.id, m.facade.id, m.opening.blind?.windLimit]);
+      const inputs = [places, leads ? lead : 'any', cache.idOf(year), wind.id];
+      const read = cache.get('sensors', inputs, () => {
+        const group = members.map(({ opening, facade }) => ({
+          opening: opening.id,
+          sunOnFacade: facade.value.sunny,
+          facadeIrradiance: facade.value.irradiance,
+          windLimit: opening.blind?.windLimit,
+        }));
+        const { windLimit, ...sensors } = groupSensors(group, leads ? lead : 'any');
+        return { windLimit, sensors: { ...sensors, outdoor: year.dryBulb, wind: wind.value } };
       });
-      const limits = members.flatMap((m) => m.opening.blind?.windLimit ?? []);
-      const windLimit = limits.length ? Math.min(...limits) : undefined;
-      return [controller.id, { controller, schedule, sensors, options: { windLimit } }];
+      const sensors = { id: read.id, value: read.value.sensors };
+      return [
+        controller.id,
+        { controller, schedule, sensors, options: { windLimit: read.value.windLimit } },
+      ];
     }),
   );
 }
