@@ -93,10 +93,9 @@ function findRanges(readings: Float64Array, words: number): Ranges {
   const high = new Float64Array(words).fill(-Infinity);
   for (let i = 0; i < readings.length; i++) {
     const word = Math.floor(i / perWord);
-    // A reading that is no number could be any: its word is looked at one by one.
-    const unknown = Number.isNaN(readings[i]);
-    low[word] = Math.min(low[word], unknown ? -Infinity : readings[i]);
-    high[word] = Math.max(high[word], unknown ? Infinity : readings[i]);
+    // Not `Math.min`: a reading that is no number changes no latch, so it is passed over.
+    if (readings[i] < low[word]) low[word] = readings[i];
+    if (readings[i] > high[word]) high[word] = readings[i];
   }
   return { low, high, perWord };
 }

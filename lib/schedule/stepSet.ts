@@ -85,9 +85,9 @@ export function addMoved(set: StepSet, to: number, from: StepSet, at: number, co
   }
 }
 
-/** Adds to `changes` the steps at which `set` begins or ends; the year is a loop. */
+/** Adds to `changes` the steps at which `set` begins or ends. */
 export function addChanges(changes: StepSet, set: StepSet): void {
-  let before = set[WORDS - 1] >>> 31;
+  let before = 0;
   for (let word = 0; word < WORDS; word++) {
     const bits = set[word];
     changes[word] |= bits ^ ((bits << 1) | before);

@@ -80,6 +80,7 @@ const checked: Place[] = [
   { zone: 'America/St_Johns', year: 2027, startUtc: 3.5 },
   { zone: 'Australia/Lord_Howe', year: 2028, startUtc: -10.5 },
   { zone: 'Asia/Kolkata', year: 2028, startUtc: 0 },
+  { zone: 'Asia/Kathmandu', year: 2026, startUtc: -5.5 },
   { zone: 'America/Santiago', year: 2024, startUtc: 4 },
 ];
 const everyFifth = Array.from({ length: STEPS / 5 }, (_, i) => 5 * i);
