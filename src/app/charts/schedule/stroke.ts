@@ -17,7 +17,7 @@ export class Stroke {
   private readonly quartersPerRow: number;
 
   constructor(before: Cells, from: number, painted: boolean, quartersPerRow: number) {
-    this.id = ++strokes;
+    this.id = nextStroke();
     this.before = before;
     this.from = from;
     this.painted = painted;
@@ -36,3 +36,8 @@ export class Stroke {
 }
 
 let strokes = 0;
+
+/** A number that no other change of the painted hours has. */
+export function nextStroke(): number {
+  return ++strokes;
+}
