@@ -13,6 +13,7 @@ const order = [
   'room',
   'project',
   'study',
+  'decide',
   'findings',
 ];
 
