@@ -1,4 +1,15 @@
 export { compassWord } from './compass.ts';
+export {
+  decideJson,
+  decideNotes,
+  firstLastTable,
+  frontTable,
+  matrixTable,
+  setLines,
+  verdictLines,
+  verdictReason,
+  verdictWords,
+} from './decideTables.ts';
 export { hourlyCsv } from './hourlyCsv.ts';
 export { studyJson } from './studyJson.ts';
 export {
