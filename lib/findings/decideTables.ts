@@ -65,7 +65,7 @@ export function verdictReason(verdict: FacadeVerdict, project: Project): string 
       return `${asIs}, ${blinds}${rest}.`;
     }
     case 'cheaper':
-      return `${asIs}, with ${TREATMENT_WORDS[enough!]} ${held(enoughCell!)}; ${blinds}.`;
+      return `${asIs}, ${instead(enough!)} ${held(enoughCell!)}; ${blinds}.`;
     case 'better':
       return `${asIs}; external blinds would save ${counted(bare.hours - external.hours, 'hour')}.`;
     case 'none':
@@ -73,6 +73,10 @@ export function verdictReason(verdict: FacadeVerdict, project: Project): string 
     case 'notEnough':
       return `${asIs}, ${blinds}: more than blinds is needed.`;
   }
+}
+
+function instead(treatment: Treatment): string {
+  return treatment === 'planned' ? 'as planned here' : `with ${TREATMENT_WORDS[treatment]}`;
 }
 
 function held({ hours, kept }: Cell): string {

@@ -90,6 +90,7 @@ describe('the studio', () => {
     const decision = { verdicts, sets } as Parameters<typeof verdictLines>[0];
     const lines = verdictLines(decision, project);
     expect(lines[0]).toMatch(/^North wall \(north 0°\): no blind\. /);
+    expect(lines[1]).toContain('criterion broken, as planned here ');
     expect(lines.at(-2)).toContain('3 openings: Long south window, West door, South-west corner');
     expect(lines.at(-1)).toContain('does not mean that all can go without');
   });
