@@ -14,6 +14,8 @@ const order = [
   'project',
   'study',
   'decide',
+  'search',
+  'sure',
   'findings',
 ];
 
