@@ -1,0 +1,3 @@
+export { Words } from './words.ts';
+export { languages } from './namespaces.ts';
+export type { Language, Namespace } from './namespaces.ts';
