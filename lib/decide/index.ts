@@ -7,18 +7,22 @@ export {
   applyMeasure,
   commonSchedule,
   fittingOpenings,
+  hemisphereOf,
   openingsAt,
+  withStockBlinds,
 } from './measures.ts';
 export type { MeasureId, MeasureOptions, MeasureTarget } from './measures.ts';
 export { externalsOn, plannedExternal, withoutBlinds } from './plans.ts';
 export { createRuns } from './runs.ts';
 export type { Runs } from './runs.ts';
-export { TREATMENTS, facadeMatrix } from './matrix.ts';
-export type { Cell, FacadeMatrix, Others, Treatment } from './matrix.ts';
+export { TREATMENTS, facadeMatrix, facadesOf } from './matrix.ts';
+export type { Cell, FacadeInHand, FacadeMatrix, Others, PlanContext, Treatment } from './matrix.ts';
+export { gainOfOpenings, roomFigures, sunUpSteps } from './figures.ts';
+export type { RoomFigures } from './figures.ts';
 export { openingFigures } from './firstLast.ts';
 export type { OpeningFigures } from './firstLast.ts';
-export { WORTH_HOURS, WORTH_SHARE, facadeVerdicts } from './verdicts.ts';
-export type { FacadeVerdict, Reference, VerdictKind } from './verdicts.ts';
+export { WORTH_HOURS, WORTH_SHARE, facadeVerdicts, verdictKind, verdictPlans } from './verdicts.ts';
+export type { FacadeVerdict, Reference, VerdictKind, VerdictPlans } from './verdicts.ts';
 export { searchSets } from './houseSet.ts';
 export type { BlindSet, SetFindings, SetOptions } from './houseSet.ts';
 export { blockJudge, blocksOf } from './blocks.ts';

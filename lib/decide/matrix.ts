@@ -1,4 +1,5 @@
 import type { Project } from '../project/index.ts';
+import type { StudyInput } from '../study/index.ts';
 import { MEASURES, applyMeasure, fittingOpenings } from './measures.ts';
 import type { MeasureId, MeasureOptions } from './measures.ts';
 import { gainOfOpenings, meanViewHoursLost, roomFigures } from './figures.ts';
@@ -80,11 +81,34 @@ export function facadeMatrix(runs: Runs, options: MeasureOptions): FacadeMatrix[
   });
 }
 
+/** What a treated facade is worked out from. */
+export type PlanContext = Pick<Runs, 'hemisphere'> & {
+  input: Pick<StudyInput, 'project' | 'library'>;
+};
+
 /**
- * One facade treated, the rest as in `base`; absent where the treatment fits no opening of it.
- * `planned` leaves the facade as it is in `base`; `external` adds stock external blinds where it has
- * no external ones.
+ * The house with one facade treated and the rest as in `base`; absent where the treatment fits no
+ * opening of it. `planned` leaves the facade as it is in `base`; `external` adds stock external
+ * blinds where it has no external ones.
  */
+export function treatedProject(
+  context: PlanContext,
+  base: Project,
+  facade: FacadeInHand,
+  treatment: Treatment,
+  options: MeasureOptions,
+): Project | undefined {
+  const { library } = context.input;
+  const target = { facade: facade.id };
+  if (treatment === 'planned') return base;
+  if (treatment === 'external') {
+    return withExternals(base, library, facade.openings, context.hemisphere);
+  }
+  const fitting = fittingOpenings(base, library, target, treatment, options);
+  return fitting.length > 0 ? applyMeasure(base, library, target, treatment, options) : undefined;
+}
+
+/** One facade treated, the rest as in `base`; absent where the treatment fits no opening of it. */
 export function treatedCell(
   runs: Runs,
   base: Project,
@@ -92,21 +116,10 @@ export function treatedCell(
   treatment: Treatment,
   options: MeasureOptions,
 ): Cell | undefined {
-  const { library } = runs.input;
-  const target = { facade: facade.id };
-  const treated = () => {
-    if (treatment === 'planned') return base;
-    if (treatment === 'external') {
-      return withExternals(base, library, facade.openings, runs.hemisphere);
-    }
-    return applyMeasure(base, library, target, treatment, options);
-  };
-  const isMeasure = treatment !== 'planned' && treatment !== 'external';
-  if (isMeasure && fittingOpenings(base, library, target, treatment, options).length === 0) {
-    return undefined;
-  }
-  const result = runs.of(treated());
-  const bare = runs.of(applyMeasure(base, library, target, 'bare', options));
+  const treated = treatedProject(runs, base, facade, treatment, options);
+  if (!treated) return undefined;
+  const result = runs.of(treated);
+  const bare = runs.of(treatedProject(runs, base, facade, 'bare', options)!);
   const winter = (of: typeof result) => gainOfOpenings(of, facade.openings, 'winter');
   return {
     ...roomFigures(result, facade.rooms),

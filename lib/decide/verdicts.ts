@@ -1,8 +1,8 @@
 import type { Project } from '../project/index.ts';
 import { HOURS } from '../time/index.ts';
 import type { SetFindings } from './houseSet.ts';
-import { facadesOf, treatedCell } from './matrix.ts';
-import type { Cell, FacadeInHand, Treatment } from './matrix.ts';
+import { facadesOf, treatedCell, treatedProject } from './matrix.ts';
+import type { Cell, FacadeInHand, PlanContext, Treatment } from './matrix.ts';
 import type { MeasureId, MeasureOptions } from './measures.ts';
 import { externalsOn, plannedExternal } from './plans.ts';
 import { roomFigures } from './figures.ts';
@@ -71,15 +71,12 @@ function verdict(
   facade: FacadeInHand,
 ): FacadeVerdict {
   const { project, library } = runs.input;
-  const { others, base } = reference(runs, sets, facade);
+  const others = reference(runs, sets, facade);
+  const base = basePlan(runs, sets, others);
   const cell = (treatment: Treatment) => treatedCell(runs, base, facade, treatment, options);
   const bare = cell('bare')!;
-  // The smallest set says itself which openings of a facade get blinds.
-  const member = sets.parts
-    .flatMap((part) => part.smallest?.openings ?? [])
-    .filter((id) => facade.openings.has(id));
-  const external =
-    others === 'smallestSet' && member.length > 0 ? cell('planned')! : cell('external')!;
+  const member = membersOf(sets, facade);
+  const external = cell(externalTreatment(others, member))!;
   const planned = plannedExternal(project, library);
   const own = [...facade.openings];
   const treatments: Treatment[] = hasOther(project, own, planned)
@@ -92,7 +89,7 @@ function verdict(
   const enough = bare.kept ? undefined : cheaper.find((c) => c.cell.kept)?.treatment;
   return {
     facade: facade.id,
-    kind: kindOf(bare, external, enough),
+    kind: verdictKind(bare, external, enough),
     others,
     rooms: [...facade.rooms],
     bare,
@@ -107,7 +104,53 @@ function verdict(
   };
 }
 
-function kindOf(bare: Cell, external: Cell, enough: Treatment | undefined): VerdictKind {
+/** Openings of a facade in the smallest set: it says itself which of them get blinds. */
+function membersOf(sets: SetFindings, facade: FacadeInHand): string[] {
+  return sets.parts
+    .flatMap((part) => part.smallest?.openings ?? [])
+    .filter((id) => facade.openings.has(id));
+}
+
+/** What stands for external blinds on a facade: those of the base where that is the smallest set. */
+function externalTreatment(others: Reference, member: readonly string[]): Treatment {
+  return others === 'smallestSet' && member.length > 0 ? 'planned' : 'external';
+}
+
+/** The houses a verdict compares. */
+export interface VerdictPlans {
+  bare: Project;
+  external: Project;
+  cheaper: { treatment: Treatment; project: Project }[];
+}
+
+/** The houses behind a verdict, to run them again in another year or with other tolerances. */
+export function verdictPlans(
+  context: PlanContext,
+  sets: SetFindings,
+  verdict: FacadeVerdict,
+  options: MeasureOptions,
+): VerdictPlans {
+  const facade = facadesOf(context.input.project).find((f) => f.id === verdict.facade)!;
+  const base = basePlan(context, sets, verdict.others);
+  const plan = (treatment: Treatment) => treatedProject(context, base, facade, treatment, options)!;
+  return {
+    bare: plan('bare'),
+    external: plan(externalTreatment(verdict.others, membersOf(sets, facade))),
+    cheaper: verdict.cheaper.map(({ treatment }) => ({ treatment, project: plan(treatment) })),
+  };
+}
+
+type Judged = Pick<Cell, 'hours' | 'kept'>;
+
+/**
+ * The verdict that a facade's figures come to.
+ * @param enough the cheaper treatment that keeps the criterion; absent: none does
+ */
+export function verdictKind(
+  bare: Judged,
+  external: Judged,
+  enough: Treatment | undefined,
+): VerdictKind {
   const saved = bare.hours - external.hours;
   const worth =
     saved >= WORTH_ALWAYS || (saved >= WORTH_HOURS && saved >= WORTH_SHARE * bare.hours);
@@ -118,19 +161,17 @@ function kindOf(bare: Cell, external: Cell, enough: Treatment | undefined): Verd
 }
 
 /** What a facade is judged against. */
-function reference(
-  runs: Runs,
-  sets: SetFindings,
-  facade: FacadeInHand,
-): { others: Reference; base: Project } {
-  const { project, library } = runs.input;
-  if (roomFigures(runs.planned, facade.rooms).kept) return { others: 'planned', base: project };
-  const openings = sets.parts.flatMap((part) => part.smallest?.openings ?? part.candidates);
+function reference(runs: Runs, sets: SetFindings, facade: FacadeInHand): Reference {
+  if (roomFigures(runs.planned, facade.rooms).kept) return 'planned';
   const behind = sets.parts.filter((part) => part.rooms.some((room) => facade.rooms.has(room)));
-  return {
-    others: behind.every((part) => part.smallest) ? 'smallestSet' : 'allExternal',
-    base: externalsOn(project, library, new Set(openings), runs.hemisphere),
-  };
+  return behind.every((part) => part.smallest) ? 'smallestSet' : 'allExternal';
+}
+
+/** The house a facade is judged in. */
+function basePlan({ input, hemisphere }: PlanContext, sets: SetFindings, others: Reference) {
+  if (others === 'planned') return input.project;
+  const openings = sets.parts.flatMap((part) => part.smallest?.openings ?? part.candidates);
+  return externalsOn(input.project, input.library, new Set(openings), hemisphere);
 }
 
 /** Whether a facade is planned with some shading, none of it external blinds. */
