@@ -1,4 +1,5 @@
 import type { Component } from 'svelte';
+import type { Namespace } from '../../words/index.ts';
 import type { Run } from '../state/engine.svelte.ts';
 
 /** One bench of the workbench: a part of the page with its own name and address. */
@@ -8,6 +9,8 @@ export interface Bench {
   label: string;
   /** It shows the facade ring itself; the others have it beside them. */
   ownRing?: boolean;
+  /** The parts of the language files it needs beside the common one. */
+  words?: readonly Namespace[];
   /** Loads its panel when it is first shown, so that the page opens quickly. */
   load: () => Promise<{ default: Component<{ run: Run }> }>;
 }

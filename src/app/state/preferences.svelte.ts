@@ -1,10 +1,16 @@
-export type Theme = 'system' | 'light' | 'dark';
+import { languages } from '../../words/namespaces.ts';
+import type { Language } from '../../words/namespaces.ts';
 
-const KEY = 'shadewright.theme';
+const themes = ['system', 'light', 'dark'] as const;
+export type Theme = (typeof themes)[number];
 
-/** How the page looks; kept on this machine. */
+const THEME = 'shadewright.theme';
+const LANGUAGE = 'shadewright.language';
+
+/** How the page looks and speaks; kept on this machine. */
 export class Preferences {
-  #theme = $state<Theme>(stored());
+  #theme = $state<Theme>(stored(THEME, themes));
+  #language = $state<Language>(stored(LANGUAGE, languages));
 
   get theme(): Theme {
     return this.#theme;
@@ -13,24 +19,40 @@ export class Preferences {
   set theme(theme: Theme) {
     this.#theme = theme;
     show(theme);
-    try {
-      localStorage.setItem(KEY, theme);
-    } catch {
-      // Storage is off: the choice holds until the page is closed.
-    }
+    keep(THEME, theme);
+  }
+
+  get language(): Language {
+    return this.#language;
+  }
+
+  set language(language: Language) {
+    this.#language = language;
+    document.documentElement.lang = language;
+    keep(LANGUAGE, language);
   }
 
   constructor() {
     show(this.#theme);
+    document.documentElement.lang = this.#language;
   }
 }
 
-function stored(): Theme {
+/** The choice kept last; the first of all where there is none. */
+function stored<T extends string>(key: string, all: readonly [T, ...T[]]): T {
   try {
-    const value = localStorage.getItem(KEY);
-    return value === 'light' || value === 'dark' ? value : 'system';
+    const value = localStorage.getItem(key);
+    return all.find((choice) => choice === value) ?? all[0];
   } catch {
-    return 'system';
+    return all[0];
+  }
+}
+
+function keep(key: string, value: string): void {
+  try {
+    localStorage.setItem(key, value);
+  } catch {
+    // Storage is off: the choice holds until the page is closed.
   }
 }
 

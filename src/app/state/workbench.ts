@@ -4,6 +4,7 @@ import type { FilesState } from './files.svelte.ts';
 import type { Preferences } from './preferences.svelte.ts';
 import type { ProjectState } from './project.svelte.ts';
 import type { Selection } from './selection.svelte.ts';
+import type { WordsState } from './words.svelte.ts';
 
 /** The stores every panel shares. */
 export interface Workbench {
@@ -11,6 +12,7 @@ export interface Workbench {
   engine: EngineState;
   selection: Selection;
   preferences: Preferences;
+  words: WordsState;
   files: FilesState;
 }
 
