@@ -8,6 +8,7 @@ import type { SetFindings } from './houseSet.ts';
 import { facadeMatrix } from './matrix.ts';
 import type { FacadeMatrix } from './matrix.ts';
 import { OVERHANG_DEPTH } from './measures.ts';
+import { Progress } from './progress.ts';
 import { createRuns } from './runs.ts';
 import { facadeVerdicts } from './verdicts.ts';
 import type { FacadeVerdict } from './verdicts.ts';
@@ -19,6 +20,8 @@ export interface DecideOptions {
   prices?: Readonly<Record<string, number>>;
   /** Depth of the overhang that is tried, m; OVERHANG_DEPTH where absent. */
   overhangDepth?: number;
+  /** Told now and then how much is done, 0 to 1. */
+  onProgress?: (done: number) => void;
 }
 
 /** Everything found about which facades need external blinds; plain data. */
@@ -55,19 +58,27 @@ export function decide(
 ): Decision {
   const overhangDepth = options.overhangDepth ?? OVERHANG_DEPTH;
   checkDepth(overhangDepth);
-  const runs = createRuns(engine, input);
+  const progress = new Progress(input.project, options.onProgress);
+  const runs = createRuns(progress.counted(engine), input);
   const { hemisphere, planned } = runs;
   const measures = { hemisphere, overhangDepth };
-  const sets = searchSets(engine, input, { hemisphere, ...options });
+  progress.begin('sets');
+  const sets = searchSets(engine, input, { hemisphere, ...options, onJudged: progress.step });
+  progress.begin('verdicts');
+  const verdicts = facadeVerdicts(runs, sets, measures);
+  progress.begin('openings');
+  const openings = openingFigures(runs);
+  progress.begin('matrix');
+  const matrix = facadeMatrix(runs, measures);
   return {
     rooms: planned.rooms.map(({ id, name, with: outcome }) => {
       const { hoursOver, met, value, limit } = outcome.chosen;
       return { id, name, hours: hoursOver, kept: met !== false, value, limit };
     }),
     criterion: planned.rooms[0]?.with.chosen.title ?? '',
-    verdicts: facadeVerdicts(runs, sets, measures),
-    openings: openingFigures(runs),
-    matrix: facadeMatrix(runs, measures),
+    verdicts,
+    openings,
+    matrix,
     sets,
     overhangDepth,
     hemisphere,

@@ -41,6 +41,8 @@ export interface SetOptions {
   candidates?: readonly string[];
   /** Price by opening id, above 0; 1 where absent. */
   prices?: Readonly<Record<string, number>>;
+  /** Called after each set judged. */
+  onJudged?: () => void;
 }
 
 /**
@@ -62,7 +64,11 @@ export function searchSets(engine: Engine, input: StudyInput, options: SetOption
     const candidates = block.openings.filter((id) => wanted.has(id));
     const judge = blockJudge(engine, input, block, candidates, options.hemisphere);
     const result = searchBlinds(
-      new Judged(candidates.length, judge),
+      new Judged(candidates.length, (choice) => {
+        const outcome = judge(choice);
+        options.onJudged?.();
+        return outcome;
+      }),
       candidates.map((id) => prices[id] ?? 1),
     );
     return { rooms: block.rooms, candidates, result };
