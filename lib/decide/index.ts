@@ -9,6 +9,8 @@ export {
   fittingOpenings,
   hemisphereOf,
   openingsAt,
+  stockExternal,
+  withOpenings,
   withStockBlinds,
 } from './measures.ts';
 export type { MeasureId, MeasureOptions, MeasureTarget } from './measures.ts';
@@ -17,7 +19,7 @@ export { createRuns } from './runs.ts';
 export type { Runs } from './runs.ts';
 export { TREATMENTS, facadeMatrix, facadesOf } from './matrix.ts';
 export type { Cell, FacadeInHand, FacadeMatrix, Others, PlanContext, Treatment } from './matrix.ts';
-export { gainOfOpenings, roomFigures, sunUpSteps } from './figures.ts';
+export { gainOfOpenings, meanViewHoursLost, roomFigures, sunUpSteps } from './figures.ts';
 export type { RoomFigures } from './figures.ts';
 export { openingFigures } from './firstLast.ts';
 export type { OpeningFigures } from './firstLast.ts';
