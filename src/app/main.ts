@@ -1,3 +1,4 @@
+import './state/engineWorker.ts';
 import './strict.ts';
 
 // Loaded afterwards, as the parts of the page make schemas while they are loaded.

@@ -1,3 +1,5 @@
+import { StepMerge } from './stepMerge.ts';
+
 interface Entry<T> {
   value: T;
   label: string;
@@ -5,16 +7,13 @@ interface Entry<T> {
 
 /** Most steps that can be undone. */
 const DEPTH = 100;
-/** Edits of the same kind this close together are one step, ms: a drag, or typing in one field. */
-const MERGE_WITHIN = 1200;
 
 /** A value with undo and redo. Values are replaced, never changed in place. */
 export class History<T> {
   #past = $state.raw<Entry<T>[]>([]);
   #future = $state.raw<Entry<T>[]>([]);
   #current = $state.raw<T>() as T;
-  #mergeKey: string | undefined;
-  #mergeAt = 0;
+  readonly #merge = new StepMerge();
 
   constructor(initial: T) {
     this.#current = initial;
@@ -34,23 +33,26 @@ export class History<T> {
   }
 
   /**
-   * Takes a new value. Edits with the same `mergeKey` shortly after one another are one step.
+   * Takes a new value. Edits with the same `mergeKey` shortly after one another, or in one
+   * drag, are one step.
    * @param label what the edit did, in the words of the page
    */
   set(value: T, label: string, mergeKey?: string): void {
-    const now = performance.now();
-    const merges =
-      mergeKey !== undefined &&
-      mergeKey === this.#mergeKey &&
-      now - this.#mergeAt < MERGE_WITHIN &&
-      this.#past.length > 0;
+    const merges = this.#merge.joins(mergeKey, performance.now()) && this.#past.length > 0;
     if (!merges) {
       this.#past = [...this.#past, { value: this.#current, label }].slice(-DEPTH);
     }
     this.#future = [];
     this.#current = value;
-    this.#mergeKey = mergeKey;
-    this.#mergeAt = now;
+  }
+
+  /** While a pointer is pressed, edits with one key are one step. */
+  hold(): void {
+    this.#merge.hold(performance.now());
+  }
+
+  release(): void {
+    this.#merge.release();
   }
 
   undo(): void {
@@ -59,7 +61,7 @@ export class History<T> {
     this.#past = this.#past.slice(0, -1);
     this.#future = [...this.#future, { value: this.#current, label: entry.label }];
     this.#current = entry.value;
-    this.#mergeKey = undefined;
+    this.#merge.forget();
   }
 
   redo(): void {
@@ -68,7 +70,7 @@ export class History<T> {
     this.#future = this.#future.slice(0, -1);
     this.#past = [...this.#past, { value: this.#current, label: entry.label }];
     this.#current = entry.value;
-    this.#mergeKey = undefined;
+    this.#merge.forget();
   }
 
   /** Starts anew from a value, with nothing to undo. */
@@ -76,6 +78,6 @@ export class History<T> {
     this.#past = [];
     this.#future = [];
     this.#current = value;
-    this.#mergeKey = undefined;
+    this.#merge.forget();
   }
 }
