@@ -16,7 +16,7 @@ import type { ProjectState } from './project.svelte.ts';
 const OPEN = 'shadewright.open';
 const EXAMPLE = 'example ';
 /** Longest wait for the browser's database before the page goes on without it, ms. */
-const PATIENCE = 2000;
+const PATIENCE = 8000;
 /** How long a reload waits for the page before it to let the project go, ms. */
 const RELOAD = 250;
 
