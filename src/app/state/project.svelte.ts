@@ -4,6 +4,8 @@ import { History } from './history.svelte.ts';
 /** The open project, with undo and redo. */
 export class ProjectState {
   readonly history: History<Project>;
+  /** Counts the projects opened, so that what was worked out for one is not shown for the next. */
+  opened = $state(0);
 
   constructor(initial: Project) {
     this.history = new History(initial);
@@ -27,5 +29,6 @@ export class ProjectState {
   /** Opens another project; the edits of the one before cannot be undone any more. */
   open(project: Project): void {
     this.history.reset(project);
+    this.opened++;
   }
 }

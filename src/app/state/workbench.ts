@@ -1,4 +1,5 @@
 import { getContext, setContext } from 'svelte';
+import type { DecisionState } from './decision.svelte.ts';
 import type { EngineState } from './engine.svelte.ts';
 import type { FilesState } from './files.svelte.ts';
 import type { Preferences } from './preferences.svelte.ts';
@@ -10,6 +11,7 @@ import type { WordsState } from './words.svelte.ts';
 export interface Workbench {
   project: ProjectState;
   engine: EngineState;
+  decision: DecisionState;
   selection: Selection;
   preferences: Preferences;
   words: WordsState;

@@ -1,0 +1,4 @@
+import { expose } from 'comlink';
+import { DecisionHost } from './decisionHost.ts';
+
+expose(new DecisionHost());
