@@ -1,0 +1,4 @@
+import workerpool from 'workerpool';
+import { createTasks } from './tasks.ts';
+
+workerpool.worker({ batch: createTasks() });
