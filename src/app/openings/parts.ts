@@ -1,4 +1,4 @@
-import type { Blind } from '../../../lib/blind/index.ts';
+import type { Blind, FabricBlind, ShutterBlind, SlatBlind } from '../../../lib/blind/index.ts';
 import type { Glazing } from '../../../lib/glazing/index.ts';
 import { freeId } from '../../../lib/project/index.ts';
 import type { Project, ProjectOpening } from '../../../lib/project/index.ts';
@@ -112,9 +112,11 @@ export function setGlazing(draft: Project, id: string, field: OwnField, value: n
   }
 }
 
-/** Names of the openings that have a glazing. */
-export function usersOf(project: Project, glazing: string): string[] {
-  return project.openings.filter((o) => o.glazing === glazing).map((o) => o.name);
+/** Names of the openings that have a glazing or a blind. */
+export function usersOf(project: Project, id: string): string[] {
+  return project.openings
+    .filter((o) => o.glazing === id || o.blind?.blind === id || o.insectScreen?.blind === id)
+    .map((o) => o.name);
 }
 
 /** Hangs a blind at an opening, or takes it down; what moves it stays. */
@@ -133,6 +135,71 @@ export function setBlind(draft: Project, openingId: string, blindId: string | un
     use.standingAngle = Math.min(blind.angleMax, Math.max(blind.angleMin, use.standingAngle));
   }
   opening.blind = use;
+}
+
+/** Gives an opening a blind of its own to change, made from the one it has; gives its id. */
+export function ownBlind(draft: Project, openingId: string): string | undefined {
+  const opening = openingOf(draft, openingId);
+  const base = blindById(draft, opening?.blind?.blind);
+  if (!opening?.blind || !base) return undefined;
+  const id = freeId(
+    'own-blind',
+    [...draft.blinds, ...blinds].map((b) => b.id),
+  );
+  const name = freeName(`Own: ${base.name.replace(/^Own: /, '')}`.slice(0, 110), draft.blinds);
+  draft.blinds.push({ ...structuredClone(base), id, name, source: OWN_SOURCE });
+  opening.blind.blind = id;
+  return id;
+}
+
+type Figures<T> = { [K in keyof T]-?: T[K] extends number | undefined ? K : never }[keyof T];
+export type BlindFigure = Figures<SlatBlind> | Figures<FabricBlind> | Figures<ShutterBlind>;
+
+/** Figures of which the last entered counts where together they would be over the whole. */
+const SHARES = {
+  slats: [
+    ['reflectanceUpper', 'slatTransmittance'],
+    ['reflectanceLower', 'slatTransmittance'],
+  ],
+  fabric: [['openness', 'diffuseTransmittance', 'reflectance']],
+  shutter: [['transmittance', 'reflectance']],
+} as const;
+
+/**
+ * Changes a figure of a blind of the project's own. What is reflected and what passes stay within
+ * the whole, and the drive's smallest angle below its largest: the other figures give way. Openings
+ * keep a standing angle the drive reaches.
+ */
+export function setBlindFigure(
+  draft: Project,
+  id: string,
+  field: BlindFigure,
+  value: number,
+): void {
+  const blind = draft.blinds.find((b) => b.id === id);
+  if (!blind) return;
+  const figures = blind as unknown as Record<string, number>;
+  figures[field] = value;
+  for (const shares of SHARES[blind.kind]) giveWay(figures, shares, field);
+  if (blind.kind !== 'slats') return;
+  if (field === 'angleMin') blind.angleMax = Math.max(blind.angleMax, value);
+  if (field === 'angleMax') blind.angleMin = Math.min(blind.angleMin, value);
+  for (const { blind: use } of draft.openings) {
+    if (use?.blind !== id || use.standingAngle === undefined) continue;
+    use.standingAngle = Math.min(blind.angleMax, Math.max(blind.angleMin, use.standingAngle));
+  }
+}
+
+/** Scales the other shares down where the one entered leaves them too little room. */
+function giveWay(figures: Record<string, number>, shares: readonly string[], field: string): void {
+  if (!shares.includes(field)) return;
+  const others = shares.filter((share) => share !== field);
+  const sum = others.reduce((total, share) => total + figures[share], 0);
+  const room = 1 - figures[field];
+  if (sum <= room) return;
+  // Rounded down, so that the sum is not over the whole by a hair.
+  for (const share of others)
+    figures[share] = Math.floor((figures[share] / sum) * room * 1e4) / 1e4;
 }
 
 /** A group led by an opening that leaves it follows the strongest reading of those left. */

@@ -194,6 +194,56 @@ describe('parts', () => {
     expect(problems(project)).toEqual([]);
   });
 
+  it('gives a blind of its own and leaves that of the others', () => {
+    const project = fresh();
+    const kept = edits.openingOf(project, 'west-window')!.blind;
+    const id = parts.ownBlind(project, 'west-door')!;
+    parts.setBlindFigure(project, id, 'reflectanceUpper', 0.33);
+    expect(parts.blindById(project, id)).toMatchObject({ reflectanceUpper: 0.33 });
+    expect(parts.usersOf(project, id)).toEqual(['West door']);
+    expect(edits.openingOf(project, 'west-window')!.blind).toEqual(kept);
+    expect(problems(project)).toEqual([]);
+  });
+
+  it('an own blind stays possible through any figures its fields allow', () => {
+    const figures = {
+      slats: {
+        // Sizes that do not fit each other are a problem told, not a figure changed unasked.
+        slatWidth: [0.05, 0.1],
+        slatSpacing: [0.05, 0.1],
+        reflectanceUpper: [0, 1],
+        reflectanceLower: [0, 1],
+        slatTransmittance: [0, 1],
+        angleMin: [-90, 90],
+        angleMax: [-90, 90],
+      },
+      fabric: { openness: [0, 1], diffuseTransmittance: [0, 1], reflectance: [0, 1] },
+      shutter: { transmittance: [0, 1], reflectance: [0, 1] },
+    };
+    const entry = fc.record({
+      which: fc.nat(20),
+      share: fc.double({ min: 0, max: 1, noNaN: true }),
+    });
+    fc.assert(
+      fc.property(fc.nat(100), fc.array(entry, { maxLength: 8 }), (start, entries) => {
+        const project = fresh();
+        const base = parts.shadesOf(project)[start % parts.shadesOf(project).length];
+        parts.setBlind(project, 'west-door', base.id);
+        edits.openingOf(project, 'west-door')!.blind!.standingAngle &&= 45;
+        const id = parts.ownBlind(project, 'west-door')!;
+        for (const { which, share } of entries) {
+          const ranges = Object.entries(figures[base.kind]);
+          const [field, [least, most]] = ranges[which % ranges.length];
+          const value = least + share * (most - least);
+          parts.setBlindFigure(project, id, field as parts.BlindFigure, value);
+          expect(parts.blindById(project, id)).toMatchObject({ [field]: value });
+        }
+        expect(problems(project)).toEqual([]);
+      }),
+      { numRuns: 60 },
+    );
+  });
+
   it('a blind is moved by a schedule or a group, never both', () => {
     const project = fresh();
     project.groups[0].lead = 'west-door';
