@@ -34,6 +34,15 @@ const settingsSchema = z.strictObject({
   dinRegion: z.enum(['A', 'B', 'C']).default('B'),
 });
 
+/** Words of the client page that the user has set; the program's own where absent or blank. */
+const pageSchema = z.strictObject({
+  title: freeText(
+    'Write the title of the client page; empty for the name of the project.',
+  ).optional(),
+  question: freeText('Write the question the page answers.').optional(),
+  notes: freeText('Write what else the client should read.').optional(),
+});
+
 /** The project file, version 1. All figures are SI; `units` only says how they are shown. */
 export const projectSchema = z.strictObject({
   format: z.literal('shadewright-project'),
@@ -56,6 +65,7 @@ export const projectSchema = z.strictObject({
   groups: listOf(groupSchema, 200).default([]),
   rooms: listOf(roomSchema, 100),
   settings: settingsSchema.prefault({}),
+  page: pageSchema.optional(),
 });
 
 /** A project as the program uses it: checked, with every default filled in. */

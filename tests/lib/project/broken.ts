@@ -19,9 +19,10 @@ type Fault = (source: Source, random: Random) => BrokenProject | undefined;
 
 /** Fields that may be absent, by shape: their loss is no fault. */
 const OPTIONAL = [
-  /^(notes|units|year|glazings|blinds|schedules|groups|settings)$/,
+  /^(notes|units|year|glazings|blinds|schedules|groups|settings|page)$/,
   /^site\.(albedo|horizon|windExposure)$/,
   /^settings\./,
+  /^page\./,
   /^walls\[\]\.(tilt|area)$/,
   /^openings\[\]\.(count|reveal|overhang|finLeft|finRight|insectScreen|blind|airing|escapeRoute)$/,
   /^openings\[\]\.frame\.(overInsulated|hidden)$/,

@@ -246,6 +246,10 @@ export const randomProject: fc.Arbitrary<ProjectInput> = fc
           },
           { requiredKeys: [] },
         ),
+        page: fc.record(
+          { title: fc.string(), question: fc.string(), notes: fc.string({ maxLength: 400 }) },
+          { requiredKeys: [] },
+        ),
       },
       {
         requiredKeys: [

@@ -1,0 +1,48 @@
+import type { Language, Words } from '../words/index.ts';
+import type { UnitSystem } from '../../lib/units/index.ts';
+import { technicalAppendix } from './appendix.ts';
+import type { Appendix } from './appendix.ts';
+import type { PageFacts } from './facts.ts';
+import { orderList } from './orderList.ts';
+import type { OrderList } from './orderList.ts';
+import { clientSheet } from './sheet.ts';
+import type { Sheet } from './sheet.ts';
+import { Teller } from './teller.ts';
+
+export type PaperSize = 'a4' | 'letter';
+
+/** How the page is to be printed. */
+export interface PageChoices {
+  system: UnitSystem;
+  size: PaperSize;
+  grey: boolean;
+  order: boolean;
+  appendix: boolean;
+}
+
+/** Everything that is printed, as plain data: what the workbench shows and the command line prints. */
+export interface ClientPage {
+  format: 'shadewright-page';
+  version: 1;
+  language: Language;
+  size: PaperSize;
+  grey: boolean;
+  sheet: Sheet;
+  order?: OrderList;
+  appendix?: Appendix;
+}
+
+export function clientPage(facts: PageFacts, words: Words, choices: PageChoices): ClientPage {
+  const teller = new Teller(words, choices.system);
+  const { size, grey } = choices;
+  return {
+    format: 'shadewright-page',
+    version: 1,
+    language: words.language,
+    size,
+    grey,
+    sheet: clientSheet(facts, teller, grey),
+    ...(choices.order ? { order: orderList(facts, teller) } : {}),
+    ...(choices.appendix ? { appendix: technicalAppendix(facts, teller) } : {}),
+  };
+}

@@ -1,0 +1,73 @@
+import type { TFunction } from 'i18next';
+import { formatFeetInches, fromSI, unitOf } from '../../lib/units/index.ts';
+import type { QuantityName, UnitSystem } from '../../lib/units/index.ts';
+import type { Words } from '../words/index.ts';
+
+/** Words and figures of the client page in one language and one system of units. */
+export class Teller {
+  readonly t: TFunction<'client'>;
+  private readonly common: TFunction<'common'>;
+
+  constructor(
+    readonly words: Words,
+    readonly system: UnitSystem,
+  ) {
+    this.t = words.of('client');
+    this.common = words.of('common');
+  }
+
+  /** A figure with its unit, from the engine's unit: `817 kWh`. */
+  quantity(name: QuantityName, value: number, digits?: number): string {
+    if (name === 'length' && this.system === 'imperial') return formatFeetInches(value);
+    return `${this.bare(name, value, digits)}\u00a0${this.unit(name)}`;
+  }
+
+  /** The figure alone, in the shown unit. */
+  bare(name: QuantityName, value: number, digits = unitOf(name, this.system).digits): string {
+    if (name === 'length' && this.system === 'imperial') return formatFeetInches(value);
+    return this.words.number(fromSI(name, this.system, value), digits);
+  }
+
+  /** Unit of a quantity for a column head; lengths in feet and inches carry their own marks. */
+  unit(name: QuantityName): string {
+    return unitOf(name, this.system).symbol;
+  }
+
+  /** Clear width by clear height. */
+  size(width: number, height: number): string {
+    if (this.system === 'imperial') {
+      return `${formatFeetInches(width)} × ${formatFeetInches(height)}`;
+    }
+    return `${this.words.number(width * 1000)} × ${this.words.number(height * 1000)}\u00a0mm`;
+  }
+
+  number(value: number, digits = 0): string {
+    return this.words.number(value, digits);
+  }
+
+  /** A count of hours: `1 hour`, `817 hours`. */
+  hours(count: number): string {
+    return this.common('hours', { count, figure: this.words.number(count) });
+  }
+
+  /** The words for a thing of the program's data by its id; its own name where there are none. */
+  named(part: 'blindName' | 'glazingName', id: string, name: string): string {
+    const look = this.t as unknown as (key: string, options: { defaultValue: string }) => string;
+    return look(`${part}.${id}`, { defaultValue: name });
+  }
+
+  /** West 270°, as the page says it. */
+  facing(azimuth: number): string {
+    return `${this.compass(azimuth)} ${this.words.number(Math.round(azimuth))}°`;
+  }
+
+  compass(azimuth: number): string {
+    return this.common(`compass.${POINTS[Math.round(wrap(azimuth) / 45) % 8]!}`);
+  }
+}
+
+const POINTS = ['n', 'ne', 'e', 'se', 's', 'sw', 'w', 'nw'] as const;
+
+function wrap(azimuth: number): number {
+  return ((azimuth % 360) + 360) % 360;
+}
