@@ -13,6 +13,13 @@ import {
 } from '../../../src/app/charts/room/calendarLayout.ts';
 import { dayMaxima, hoursOver } from '../../../src/app/charts/room/dayHeat.ts';
 import { describeDays, readDay } from '../../../src/app/charts/room/describe.ts';
+import {
+  describeDuration,
+  durationLine,
+  durationTable,
+  hoursAbove,
+  shownHours,
+} from '../../../src/app/charts/room/duration.ts';
 import { loadRoomYear } from '../../../src/app/charts/room/roomYear.ts';
 import type { RoomSource } from '../../../src/app/charts/room/roomYear.ts';
 
@@ -170,6 +177,28 @@ describe('the words of the day charts', () => {
     expect(describeDays(data!, 'Attic').replaceAll('\u00a0', ' ')).toBe(
       'Attic is never over 25 °C, neither without shading nor with it.',
     );
+  });
+
+  it('rank the hours as counting them does', async () => {
+    const data = (await loadRoomYear(source(values, cool), 'room', 25, 'metric'))!;
+    for (const limit of [5, 20, 25, 28.9, 29, 40]) {
+      const counted = values.filter((value) => value > limit).length;
+      expect(hoursAbove(data.without.ranked, limit)).toBe(counted);
+    }
+    const table = durationTable(data);
+    expect([table.cell(0, 0), table.cell(0, 1)]).toEqual([1, Math.max(...values)]);
+    expect(table.cell(HOURS - 1, 1)).toBe(Math.min(...values));
+    const over = values.filter((value) => value > 25).length;
+    expect(shownHours(data)).toBeGreaterThan(over);
+    expect(describeDuration(data, 'Attic').replaceAll('\u00a0', ' ')).toContain(
+      `over 25 °C, ${over.toLocaleString('en')} hours without shading and 0 hours with it`,
+    );
+    // From the warmest hour at the left down to the one at the right end.
+    const ends = durationLine(data.without.ranked, 1000, 400, (t) => t).split(/[ML]/);
+    expect(ends[1]).toMatch(/^0,/);
+    // Paths are written with three decimals.
+    expect(Number(ends[1].split(',')[1])).toBeCloseTo(Math.max(...values), 3);
+    expect(ends.at(-1)).toMatch(/^400,/);
   });
 
   it('are not there where the engine has no such room', async () => {

@@ -18,12 +18,14 @@ export interface RoomSource {
   ): Promise<Float64Array | undefined>;
 }
 
-/** A room's days without or with its shading; DAYS values each. */
+/** A room's year without or with its shading; DAYS values each where not said otherwise. */
 export interface RoomDaysOf {
   /** Hours over the limit. */
   hours: Uint8Array;
   /** Warmest hour, in shown units. */
   warmest: Float64Array;
+  /** All hours of the year, warmest first, in shown units; HOURS values. */
+  ranked: Float64Array;
 }
 
 /** Everything the day charts of a room draw. */
@@ -57,6 +59,7 @@ export async function loadRoomYear(
   const daysOf = (operative: Float64Array): RoomDaysOf => ({
     hours: hoursOver(operative, calendar, limit),
     warmest: dayMaxima(operative, calendar).map(temperature.show),
+    ranked: operative.map(temperature.show).sort().reverse(),
   });
   return {
     calendar,
