@@ -26,6 +26,12 @@ export const benches: readonly Bench[] = [
   },
   { id: 'schedules', label: 'Schedules', load: () => import('./SchedulePanel.svelte') },
   { id: 'room', label: 'Rooms', load: () => import('./RoomPanel.svelte') },
+  {
+    id: 'decide',
+    label: 'Decision',
+    words: ['decide'],
+    load: () => import('./DecidePanel.svelte'),
+  },
   { id: 'year', label: 'Year', load: () => import('./YearPanel.svelte') },
 ];
 

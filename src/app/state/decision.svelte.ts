@@ -37,7 +37,8 @@ export class DecisionState {
 
   readonly #makeWorker: () => Worker;
   #worker: Worker | undefined;
-  #asked = false;
+  /** Whether a decision was asked for since the project was opened. */
+  asked = $state(false);
   #hourly: HourlyFile | undefined;
   readonly #key = $derived(this.answer && substance(this.answer.project));
 
@@ -53,7 +54,7 @@ export class DecisionState {
 
   /** Asks for a decision unless one was asked for before. */
   begin(project: Project, hourly?: HourlyFile): void {
-    if (!this.#asked) void this.request(project, hourly);
+    if (!this.asked) void this.request(project, hourly);
   }
 
   /** Works out a decision; one still under way is dropped for it. */
@@ -61,7 +62,7 @@ export class DecisionState {
     this.#stop();
     const worker = (this.#worker = this.#makeWorker());
     const { prices } = this;
-    this.#asked = this.busy = true;
+    this.asked = this.busy = true;
     this.cancelled = false;
     this.fault = undefined;
     this.done = 0;
@@ -100,7 +101,7 @@ export class DecisionState {
     this.answer = undefined;
     this.prices = {};
     this.problems = [];
-    this.#asked = this.cancelled = false;
+    this.asked = this.cancelled = false;
   }
 
   #end(fault?: string): void {
