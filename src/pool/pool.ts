@@ -2,9 +2,11 @@ import { InputError } from '../../lib/problem/index.ts';
 import { casesOf, summarise } from '../../lib/sure/index.ts';
 import type {
   CaseOptions,
+  CaseResult,
   Decided,
   Scheme,
   SchemeFigures,
+  SureCase,
   SureFindings,
 } from '../../lib/sure/index.ts';
 import type { Outcome } from '../../lib/decide/index.ts';
@@ -33,6 +35,13 @@ export interface Pool {
     options?: CaseOptions,
     watch?: Watch,
   ): Promise<SureFindings>;
+  /** The results of some cases of it, in their order. */
+  cases(
+    house: PoolHouse,
+    decided: Decided,
+    cases: readonly SureCase[],
+    watch?: Watch,
+  ): Promise<CaseResult[]>;
   /** Schemes of one house on the same axes, in their order. */
   schemes(house: PoolHouse, schemes: readonly Scheme[], watch?: Watch): Promise<SchemeFigures[]>;
   /** How sets of external blinds fare in one part of a house (`blocksOf`), in their order. */
@@ -101,14 +110,18 @@ export function poolOf(crew: Crew): Pool {
     }
   }
 
+  const runCases: Pool['cases'] = (house, decided, cases, watch) =>
+    share({ kind: 'cases', house, decided }, cases, 1, watch);
+
   return {
     workers: crew.workers,
+    cases: runCases,
     async sure(house, decided, options, watch) {
       const { project, file } = house;
       const { climate } = project;
       const ofFile = file !== undefined || climate.kind === 'file';
       const cases = casesOf(ofFile ? undefined : climate.seed, options);
-      const results = await share({ kind: 'cases', house, decided }, cases, 1, watch);
+      const results = await runCases(house, decided, cases, watch);
       const weather = { kind: ofFile ? ('file' as const) : ('normals' as const) };
       return summarise({ project, weather, facades: decided.verdicts }, cases, results);
     },
