@@ -1,13 +1,12 @@
 import { freeId } from '../../../lib/project/index.ts';
 import type { Project } from '../../../lib/project/index.ts';
-import { defaultRoom, lumpedMass, nightAiring } from '../../../lib/room/index.ts';
+import { defaultRoom, nightAiring } from '../../../lib/room/index.ts';
 import type {
   AiringRule,
   DayProfiles,
   OpaquePart,
   Room,
   RoomEnvelope,
-  RoomMass,
 } from '../../../lib/room/index.ts';
 import { freeName, moveToRoom } from '../openings/edits.ts';
 
@@ -59,16 +58,6 @@ export function setFloorArea(room: Room, area: number): void {
   const height = room.volume / room.floorArea;
   room.floorArea = area;
   room.volume = round(area * height, 3);
-}
-
-/** Says what stores heat by class, by figures or by layers, starting from what there was. */
-export function setMassKind(room: Room, kind: RoomMass['kind']): void {
-  if (kind === room.mass.kind) return;
-  if (kind === 'class') room.mass = { kind, class: 'light' };
-  if (kind === 'value') {
-    const { heatCapacity, massArea } = lumpedMass(room);
-    room.mass = { kind, heatCapacity: Math.round(heatCapacity), massArea: round(massArea, 1) };
-  }
 }
 
 /** Gives the opaque parts one by one or as one figure, starting from what there was. */

@@ -15,10 +15,18 @@ import {
   renamePart,
   setEnvelopeKind,
   setFloorArea,
-  setMassKind,
   usualProfiles,
 } from '../../../src/app/rooms/edits.ts';
 import { formSummaries } from '../../../src/app/rooms/formSummaries.ts';
+import {
+  addLayer,
+  addSurface,
+  materialOfLayer,
+  removeSurface,
+  setMassKind,
+  setMaterial,
+} from '../../../src/app/rooms/massEdits.ts';
+import { materials } from '../../../src/library/materials.ts';
 import { EXAMPLES, exampleText, shippedLibrary } from '../../lib/project/library.ts';
 
 const library = shippedLibrary();
@@ -39,6 +47,17 @@ const edits: Record<string, Edit> = {
   area: (_, room, at) => setFloorArea(room, 40 + at * 7),
   class: (_, room) => setMassKind(room, 'class'),
   value: (_, room) => setMassKind(room, 'value'),
+  layers: (_, room) => setMassKind(room, 'layers'),
+  surface: (_, room) => addSurface(room),
+  noSurface: (_, room, at) => removeSurface(room, at),
+  layer: (_, room, at) => {
+    const surface = room.mass.kind === 'layers' ? room.mass.surfaces[at] : undefined;
+    if (surface && surface.layers.length < 20 && surface.part === undefined) addLayer(surface);
+  },
+  material: (_, room, at) => {
+    const surface = room.mass.kind === 'layers' ? room.mass.surfaces[at] : undefined;
+    if (surface) setMaterial(surface.layers[0], materials[(at * 7) % materials.length].id);
+  },
   total: (_, room) => setEnvelopeKind(room, 'total'),
   parts: (_, room) => setEnvelopeKind(room, 'parts'),
   addPart: (_, room) => addPart(room),
@@ -130,6 +149,24 @@ describe('edits of rooms', () => {
     // By hand: walls 48 x 0.12 + roof 43 x 0.09 to outdoors, floor 38 x 0.11 to the ground.
     setEnvelopeKind(room, 'total');
     expect(room.envelope).toEqual({ kind: 'total', UA: 9.63, groundUA: 4.18 });
+  });
+
+  it('start layers from a light room of its size, and know their materials again', () => {
+    const [room] = example('studio').rooms;
+    setMassKind(room, 'layers');
+    if (room.mass.kind !== 'layers') throw new Error('changed');
+    // EN ISO 13790:2008, table 12: a very light room stores 80, a light one 110 kJ/m2K of floor;
+    // boards on a timber frame lie about there.
+    const perFloor = lumpedMass(room).heatCapacity / room.floorArea / 1000;
+    expect(perFloor).toBeGreaterThan(60);
+    expect(perFloor).toBeLessThan(130);
+    const [layer] = room.mass.surfaces[0].layers;
+    for (const { id } of materials) {
+      setMaterial(layer, id);
+      expect(materialOfLayer(layer)?.id).toBe(id);
+    }
+    layer.density = 1234;
+    expect(materialOfLayer(layer)).toBeUndefined();
   });
 
   it('rename an inner surface with its part', () => {
