@@ -20,6 +20,8 @@ export interface Space {
   starts: Point[];
   /** Absent for a point that is no schedule. */
   build(point: Point): Schedule | undefined;
+  /** A price that the point cannot be under, known without a run. */
+  floor?(point: Point): number;
 }
 
 /** A point that was run. */
@@ -111,7 +113,7 @@ function firstStep({ count }: Axis): number {
   return Math.max(1, 2 ** Math.floor(Math.log2(count / 8)));
 }
 
-/** Points one step away along one axis, then along two: less lowering first where it is not needed. */
+/** Points one step away along one axis, then along two: less lowering first where it keeps. */
 function neighbours({ axes }: Space, { point, figures }: Tried, step: Point): Point[] {
   const away = (moves: readonly (readonly [number, number])[]) => {
     const next = [...point];
@@ -143,10 +145,13 @@ function neighbours({ axes }: Space, { point, figures }: Tried, step: Point): Po
 }
 
 /**
- * Whether what was run tells that a point is no better than `home`: it lowers less than one that is
+ * Whether it is known without a run that a point is no better than `home`: its price is no lower, it lowers less than one that is
  * no better and breaks the criterion, or more than one that is no better and keeps it.
  */
-function hopeless({ axes }: Space, point: Point, home: Tried, tried: readonly Tried[]): boolean {
+function hopeless(space: Space, point: Point, home: Tried, tried: readonly Tried[]): boolean {
+  const { axes } = space;
+  const { kept, price } = home.figures;
+  if (kept && space.floor && space.build(point) && space.floor(point) >= price) return true;
   return tried.some((other) => {
     if (compareScores(other.figures, home.figures) < 0) return false;
     const sign = other.figures.kept ? 1 : -1;

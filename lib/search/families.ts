@@ -10,7 +10,8 @@ import type { SeasonGrid } from './season.ts';
 import { shortestHolding } from './starts.ts';
 import type { Wanted } from './starts.ts';
 import type { TargetInHand } from './target.ts';
-import type { AllowedValues, FamilyId } from './types.ts';
+import { timerFloor } from './timerFloor.ts';
+import type { AllowedValues, FamilyId, SearchWeights } from './types.ts';
 
 /** Least minutes between two moves of a control with sensors (common practice); a timer needs none. */
 export const SENSOR_PAUSE = 30;
@@ -33,6 +34,10 @@ export interface FamilyContext {
   hemisphere: 'north' | 'south';
   up: StudyResult;
   wanted: Wanted;
+  /** A study with the blinds down in the warm half-year. */
+  down: StudyResult;
+  sunUp: Uint8Array;
+  weights: SearchWeights;
   allowed: AllowedValues;
 }
 
@@ -54,6 +59,9 @@ export function spaceOf(family: FamilyId, context: FamilyContext): Space | undef
 
 function timerSpace(context: FamilyContext): Space {
   const season = seasonOf(context);
+  const { up, down, inHand, weights, sunUp } = context;
+  const floor = timerFloor(up, down, inHand, weights, sunUp, season.grid.placeDay);
+  const { place } = season.grid;
   const clock = clockGrid(sunnySteps(context), context.up.calendar, context.allowed);
   return {
     axes: [...seasonAxes(season), axis(clock.down, -1), axis(clock.up, 1)],
@@ -65,6 +73,11 @@ function timerSpace(context: FamilyContext): Space {
       // Midnight as an end is told as 24:00.
       return scheduleOf('timer', context, { ...dates, clock: { from, to: to || 1440 } }, LOWER, 0);
     },
+    floor: ([f, t, d, u]) =>
+      floor(
+        { first: place(season.grid.from[f]), last: place(season.grid.to[t]) },
+        { from: clock.down[d], to: clock.up[u] },
+      ),
     starts: SHARES.flatMap((days) =>
       SHARES.map((hours) => [...season.start(days), ...clockStart(context, clock, hours)]),
     ),

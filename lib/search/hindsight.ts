@@ -1,19 +1,29 @@
-import type { Rule, RuleAction, Schedule } from '../schedule/index.ts';
-import { HOURS, STEPS, STEPS_PER_HOUR, monthOfDay, dayOfYear } from '../time/index.ts';
+import type { RuleAction } from '../schedule/index.ts';
+import { HOURS, STEPS, STEPS_PER_HOUR } from '../time/index.ts';
 import type { StudyResult } from '../study/index.ts';
-import { QUARTER } from './clock.ts';
 import type { Judged, ScheduleJudge } from './judge.ts';
 import { hotLimit } from './starts.ts';
+import { dayByDay, daysIn, daysLowered, stretchesOf } from './stretches.ts';
+import type { Stretch } from './stretches.ts';
 import type { TargetInHand } from './target.ts';
 import type { Project } from '../project/index.ts';
-import type { IdealFinding, SearchWeights } from './types.ts';
+import type { IdealFinding, SearchFigures, SearchWeights } from './types.ts';
+import { occupiedDaylight } from './view.ts';
 import { compareScores } from './weights.ts';
+
+/** The best that is known without hindsight: a schedule found, or what is planned. */
+export interface IdealSeed {
+  figures: SearchFigures;
+  result: StudyResult;
+  /** How it lowers the blinds. */
+  then: RuleAction;
+}
 
 /**
  * The reference with hindsight: a blind that knows the year. It is lowered once a day at most, for
  * its own hours of each day, on the days on which that saves the most hours over for what it gives
  * up. It is found by ranking the days and taking as few as are needed, for stretches of the day of
- * several lengths and for those of the best schedule found. A reference and no proof: no plain
+ * several lengths and for those of the best schedule known. A reference and no proof: no plain
  * schedule is counted better than it, as it may repeat one, but a cleverer choice of days may be
  * better still.
  */
@@ -22,53 +32,34 @@ export function* findIdeal(
   inHand: TargetInHand,
   settings: Project['settings'],
   weights: SearchWeights,
-  best: Judged,
+  seed: IdealSeed,
   budget: number,
 ): Generator<Judged, IdealFinding> {
   const before = judge.runs;
   const left = () => budget - (judge.runs - before);
-  const found = judge.study(best.schedule);
-  const then: RuleAction = best.schedule.rules[0]?.then ?? { kind: 'lower' };
+  const { result: found, then } = seed;
   const gain = gainWithout(judge.up.result, inHand);
   const most = gain.reduce((a, b) => Math.max(a, b), 0);
-  const sunny = SUN_SHARES.map((share) =>
-    daysLowered(judge.up.result, (h) => gain[h] > share * most),
+  const [first, ...others] = SUN_SHARES.map((share) =>
+    daysLowered(judge.up.result, (hour) => gain[hour] > share * most),
   );
-  const state = loweredSteps(found, inHand);
-  const plans = [...sunny, stretchesOf(found, state)].filter((plan) => plan.length > 0);
+  const own = stretchesOf(found, loweredSteps(found, inHand));
+  const plans = [first, own, ...others].filter((plan) => plan.length > 0);
 
-  let ideal: { figures: Judged['figures']; days: number; better: boolean } = {
-    figures: best.figures,
-    days: daysIn(stretchesOf(found, state)),
+  let ideal: { figures: SearchFigures; days: number; better: boolean } = {
+    figures: seed.figures,
+    days: daysIn(own),
     better: false,
   };
   for (const plan of plans) {
     if (left() < 2) break;
     // What all of the plan does tells which hours over can be helped at all.
-    const full = scheduleOf(plan, then);
-    const down = judge.study(full);
+    const full = dayByDay(plan, then);
+    judge.of(full);
+    const down = judge.again(full);
     const ranked = ranking(plan, { up: judge.up.result, down, inHand, settings, weights, judge });
-    const tried = new Map<number, Judged>();
-    const take = (count: number): Judged => {
-      let made = tried.get(count);
-      if (!made) {
-        const schedule = scheduleOf(ranked.slice(0, count), then);
-        tried.set(count, (made = { schedule, figures: judge.of(schedule) }));
-      }
-      return made;
-    };
-    // The fewest days that keep the criterion, by halving; all where they do not either.
-    let low = 0;
-    let high = ranked.length;
-    yield take(high);
-    while (take(high).figures.kept && high - low > 1 && left() > 0) {
-      const middle = (low + high) >> 1;
-      const half = take(middle);
-      yield half;
-      if (half.figures.kept) high = middle;
-      else low = middle;
-    }
-    for (const [count, { figures }] of tried) {
+    const tried = yield* fewestDays(ranked, then, judge, left);
+    for (const { count, figures } of tried) {
       if (compareScores(figures, ideal.figures) >= 0) continue;
       ideal = { figures, days: daysIn(ranked.slice(0, count)), better: true };
     }
@@ -76,59 +67,32 @@ export function* findIdeal(
   return { ...ideal, runs: judge.runs - before };
 }
 
+/** The fewest of the days that keep the criterion, by halving; all of them where these do not. */
+function* fewestDays(
+  ranked: readonly Stretch[],
+  then: RuleAction,
+  judge: ScheduleJudge,
+  left: () => number,
+): Generator<Judged, { count: number; figures: SearchFigures }[]> {
+  const take = (count: number) => {
+    const schedule = dayByDay(ranked.slice(0, count), then);
+    return { count, schedule, figures: judge.of(schedule) };
+  };
+  let high = take(ranked.length);
+  yield high;
+  const tried = [high];
+  for (let low = 0; high.figures.kept && high.count - low > 1 && left() > 0;) {
+    const half = take((low + high.count) >> 1);
+    yield half;
+    tried.push(half);
+    if (half.figures.kept) high = half;
+    else low = half.count;
+  }
+  return tried;
+}
+
 /** Stretches of a day end where the sun through the glass falls under these shares of its most. */
-const SUN_SHARES = [0.05, 0.15, 0.3, 0.45];
-
-/** Quarter hours of one local day in a row in which the blind is down. */
-interface Stretch {
-  day: number;
-  /** First step and the one after the last. */
-  from: number;
-  to: number;
-  /** Quarters of the local clock at both. */
-  down: number;
-  up: number;
-}
-
-/** One stretch a day from the first hour that is wanted to the last. */
-function daysLowered(result: StudyResult, wanted: (hour: number) => boolean): Stretch[] {
-  const { day } = result.calendar;
-  const lowered = new Uint8Array(STEPS);
-  let first = -1;
-  for (let hour = 0; hour < HOURS; hour++) {
-    const step = hour * STEPS_PER_HOUR;
-    if (!wanted(hour)) continue;
-    if (first < 0 || day[first] !== day[step]) first = step;
-    lowered.fill(1, first, step + STEPS_PER_HOUR);
-  }
-  return stretchesOf(result, lowered);
-}
-
-/** Positions of a year as stretches, parted at midnight. */
-function stretchesOf({ calendar }: StudyResult, lowered: Uint8Array): Stretch[] {
-  const { day, quarter } = calendar;
-  const list: Stretch[] = [];
-  let open: Stretch | undefined;
-  for (let step = 0; step < STEPS; step++) {
-    // A change of the clock parts a stretch too.
-    const goesOn = open?.day === day[step] && quarter[step] === open.up;
-    if (!lowered[step]) open = undefined;
-    else if (open && goesOn) {
-      open.to = step + 1;
-      open.up++;
-    } else {
-      open = {
-        day: day[step],
-        from: step,
-        to: step + 1,
-        down: quarter[step],
-        up: quarter[step] + 1,
-      };
-      list.push(open);
-    }
-  }
-  return list;
-}
+const SUN_SHARES = [0.3, 0.15, 0.45];
 
 /** 1 at the steps with any blind of the target down; STEPS values. */
 function loweredSteps({ openings }: StudyResult, inHand: TargetInHand): Uint8Array {
@@ -138,24 +102,6 @@ function loweredSteps({ openings }: StudyResult, inHand: TargetInHand): Uint8Arr
     for (let step = 0; step < STEPS; step++) if (blind.state[step] !== 0) lowered[step] = 1;
   }
   return lowered;
-}
-
-function scheduleOf(stretches: readonly Stretch[], then: RuleAction): Schedule {
-  const rules = [...stretches]
-    .sort((a, b) => a.from - b.from)
-    .map(({ day, down, up }, i): Rule => {
-      const month = monthOfDay(day);
-      const date = `${pad(month)}-${pad(day - dayOfYear(month, 1) + 1)}`;
-      return {
-        id: `day-${i}`,
-        when: {
-          dates: { from: date, to: date },
-          clock: { from: down * QUARTER, to: up * QUARTER },
-        },
-        then,
-      };
-    });
-  return { id: 'hindsight', name: 'With hindsight', rules, minMinutesBetweenMoves: 0 };
 }
 
 interface Setting {
@@ -237,31 +183,4 @@ function gainWithout(result: StudyResult, { openings }: TargetInHand): Float64Ar
     for (let hour = 0; hour < HOURS; hour++) gain[hour] += glassArea * hourly.without[hour];
   }
   return gain;
-}
-
-/** Share of the target's glass behind which somebody is in at the steps with the sun up; STEPS values. */
-function occupiedDaylight(
-  result: StudyResult,
-  { openings }: TargetInHand,
-  sunUp: Uint8Array,
-): Float64Array {
-  const own = result.openings.filter((o) => openings.has(o.id));
-  const area = own.reduce((sum, o) => sum + o.glassArea, 0);
-  const seen = new Float64Array(STEPS);
-  for (const { room, glassArea } of own) {
-    const { occupied } = result.rooms.find((r) => r.id === room)!.runs.with.model;
-    for (let step = 0; step < STEPS; step++) {
-      if (occupied[Math.floor(step / STEPS_PER_HOUR)])
-        seen[step] += (sunUp[step] * glassArea) / area;
-    }
-  }
-  return seen;
-}
-
-function daysIn(stretches: readonly Stretch[]): number {
-  return new Set(stretches.map((s) => s.day)).size;
-}
-
-function pad(n: number): string {
-  return String(n).padStart(2, '0');
 }

@@ -23,10 +23,12 @@ export interface ScheduleJudge {
   /** Studies run so far; a schedule met before costs none. */
   readonly runs: number;
   of(schedule: Schedule): SearchFigures;
+  /** The study of a schedule just run, which the engine has kept. */
+  again(schedule: Schedule): StudyResult;
   /** The study of a schedule, with its hours. */
   study(schedule: Schedule): StudyResult;
   /** The house as planned. */
-  planned(): SearchFigures;
+  planned(): { result: StudyResult; figures: SearchFigures };
 }
 
 export const RAISED: Schedule = {
@@ -41,6 +43,7 @@ export function createJudge(
   input: StudyInput,
   inHand: TargetInHand,
   weights: SearchWeights,
+  reserve = 0,
 ): ScheduleJudge {
   const known = new Map<string, SearchFigures>();
   let runs = 0;
@@ -48,10 +51,11 @@ export function createJudge(
     runs++;
     return engine.run({ ...input, project });
   };
-  const study = (schedule: Schedule) => run(withSchedule(input.project, inHand.target, schedule));
+  const planOf = (schedule: Schedule) => withSchedule(input.project, inHand.target, schedule);
+  const study = (schedule: Schedule) => run(planOf(schedule));
   const result = study(RAISED);
   const sunUp = sunUpSteps(result);
-  const figuresOf = (of: StudyResult) => figures(of, result, inHand, weights, sunUp);
+  const figuresOf = (of: StudyResult) => figures(of, result, inHand, { weights, reserve, sunUp });
   const up = { result, figures: figuresOf(result) };
   return {
     up,
@@ -66,8 +70,12 @@ export function createJudge(
       if (!found) known.set(key, (found = figuresOf(study(schedule))));
       return found;
     },
+    again: (schedule) => engine.run({ ...input, project: planOf(schedule) }),
     study,
-    planned: () => figuresOf(run(input.project)),
+    planned() {
+      const asIs = run(input.project);
+      return { result: asIs, figures: figuresOf(asIs) };
+    },
   };
 }
 
@@ -75,13 +83,13 @@ function figures(
   result: StudyResult,
   up: StudyResult,
   { openings, rooms }: TargetInHand,
-  weights: SearchWeights,
-  sunUp: Uint8Array,
+  { weights, reserve, sunUp }: { weights: SearchWeights; reserve: number; sunUp: Uint8Array },
 ): SearchFigures {
   const behind = (of: StudyResult) => of.rooms.filter((r) => rooms.has(r.id));
   const heating = (of: StudyResult) => behind(of).reduce((sum, r) => sum + r.with.heatingKWh, 0);
   const chosen = behind(result).map((r) => r.with.chosen);
-  const broken = chosen.filter((c) => c.met === false).length;
+  const over = chosen.map((c) => Math.max(c.value - (1 - reserve) * (c.limit ?? Infinity), 0));
+  const broken = over.filter((value) => value > 0).length;
   const given = {
     hours: chosen.reduce((sum, c) => sum + c.hoursOver, 0),
     usefulLost: heating(result) - heating(up),
@@ -92,10 +100,7 @@ function figures(
     ...given,
     kept: broken === 0,
     broken,
-    beyond: chosen.reduce((sum, c) => {
-      const over = Math.max(c.value - (c.limit ?? Infinity), 0);
-      return sum + over * (c.unit === '1' ? c.hoursJudged : 1);
-    }, 0),
+    beyond: chosen.reduce((sum, c, i) => sum + over[i] * (c.unit === '1' ? c.hoursJudged : 1), 0),
     summerGain: gainOfOpenings(result, openings, 'summer'),
     winterLost: gainOfOpenings(up, openings, 'winter') - gainOfOpenings(result, openings, 'winter'),
     price: priceOf(given, weights),

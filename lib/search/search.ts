@@ -1,12 +1,13 @@
 import { commonSchedule } from '../decide/index.ts';
 import type { Project } from '../project/index.ts';
-import type { Schedule } from '../schedule/index.ts';
+import type { RuleAction, Schedule } from '../schedule/index.ts';
 import { createEngine } from '../study/index.ts';
 import type { Engine, StudyInput } from '../study/index.ts';
 import { checkAllowed } from './allowed.ts';
 import { descend } from './descent.ts';
 import { FAMILIES, spaceOf } from './families.ts';
 import { findIdeal } from './hindsight.ts';
+import type { IdealSeed } from './hindsight.ts';
 import { RAISED, createJudge } from './judge.ts';
 import type { Judged } from './judge.ts';
 import { plainRules } from './plainRules.ts';
@@ -21,18 +22,19 @@ import type {
   SearchProgress,
   SearchTarget,
 } from './types.ts';
-import { compareScores, mostRunsOf, weightsOf } from './weights.ts';
+import { compareScores, mostRunsOf, reserveOf, weightsOf } from './weights.ts';
 
 /** Shares of the runs: a timer has the most figures to set, a room sensor the fewest. */
 const RUN_SHARES: Record<FamilyId, number> = {
-  timer: 4,
+  timer: 6,
   irradiance: 2,
   tracking: 2,
   room: 1,
   roomSun: 2,
 };
+const LOWER: RuleAction = { kind: 'lower' };
 /** Part of the runs kept for the reference with hindsight. */
-const IDEAL_SHARE = 0.25;
+const IDEAL_SHARE = 0.2;
 
 /**
  * Searches the blind schedule of one facade or group, everything else as planned: of the schedules
@@ -50,12 +52,13 @@ export function* searchSchedule(
   engine: Engine = createEngine(),
 ): Generator<SearchProgress, SearchFindings> {
   const weights = weightsOf(options);
+  const reserve = reserveOf(options);
   const most = mostRunsOf(options);
   const allowed = options.allowed ?? {};
   checkAllowed(allowed);
   const inHand = takeTarget(input, target);
   const { settings } = input.project;
-  const judge = createJudge(engine, input, inHand, weights);
+  const judge = createJudge(engine, input, inHand, weights, reserve);
   const { up, hemisphere } = judge;
   const linesOf = (schedule: Schedule) => plainRules(schedule, inHand.name);
 
@@ -69,7 +72,13 @@ export function* searchSchedule(
   });
   yield progress('references');
   const planned = judge.planned();
-  const seasonDown = judge.of(downInSeason(hemisphere));
+  const down = downInSeason(hemisphere);
+  const seasonDown = judge.of(down);
+  let choice: SearchFindings['choice'] = 'alwaysUp';
+  if (compareScores(seasonDown, best.figures) < 0) {
+    best = { schedule: down, figures: seasonDown };
+    choice = 'seasonDown';
+  }
   yield progress('references');
 
   // Raised blinds give up nothing: nothing that keeps the criterion too can be better.
@@ -79,6 +88,10 @@ export function* searchSchedule(
     hemisphere,
     up: up.result,
     wanted: wantedFrom(up.result, inHand, settings),
+    // Kept by the engine, so no run.
+    down: judge.again(down),
+    sunUp: judge.sunUp,
+    weights,
     allowed,
   };
   const wanted = FAMILIES.filter((id) => !enough && (options.families ?? FAMILIES).includes(id));
@@ -87,7 +100,6 @@ export function* searchSchedule(
     return space ? [{ family, space }] : [];
   });
   const families: FamilyFinding[] = [];
-  let choice: SearchFindings['choice'] = 'alwaysUp';
   for (const [i, { family, space }] of spaces.entries()) {
     const shares = spaces.slice(i).reduce((sum, s) => sum + RUN_SHARES[s.family], 0);
     const rest = most * (1 - IDEAL_SHARE) - judge.runs;
@@ -108,9 +120,17 @@ export function* searchSchedule(
     families.push({ family, ...own, lines, runs: judge.runs - before, full });
   }
 
+  const plannedBetter = compareScores(planned.figures, best.figures) < 0;
   let ideal: IdealFinding = { figures: up.figures, days: 0, better: false, runs: 0 };
   if (spaces.length > 0) {
-    const search = findIdeal(judge, inHand, settings, weights, best, most - judge.runs);
+    const seed: IdealSeed = plannedBetter
+      ? { ...planned, then: LOWER }
+      : {
+          figures: best.figures,
+          result: judge.study(best.schedule),
+          then: best.schedule.rules[0]?.then ?? LOWER,
+        };
+    const search = findIdeal(judge, inHand, settings, weights, seed, most - judge.runs);
     let step = search.next();
     for (; !step.done; step = search.next()) yield progress('ideal');
     ideal = step.value;
@@ -124,12 +144,14 @@ export function* searchSchedule(
     ungrouped: inHand.ungrouped,
     criterion: up.result.rooms.find((r) => inHand.rooms.has(r.id))!.with.chosen.title,
     weights,
+    reserve,
     hemisphere,
-    planned,
+    planned: planned.figures,
     alwaysUp: up.figures,
     seasonDown,
     families,
     choice,
+    plannedBetter,
     found: { ...best, lines: linesOf(best.schedule) },
     ideal,
     runs: judge.runs,
@@ -150,9 +172,11 @@ export function runSearch(
   return step.value;
 }
 
-/** The project with every schedule found in its place. */
+/** The project with every schedule found in its place; what is planned stays where it is better. */
 export function withFound(project: Project, findings: readonly SearchFindings[]): Project {
-  return findings.reduce((plan, f) => withSchedule(plan, f.target, f.found.schedule), project);
+  return findings
+    .filter((f) => !f.plannedBetter)
+    .reduce((plan, f) => withSchedule(plan, f.target, f.found.schedule), project);
 }
 
 /** Down day and night through the warm half-year. */

@@ -6,6 +6,8 @@ export interface SeasonGrid {
   to: string[];
   /** Days since midwinter of a date `MM-DD`, so that a season never wraps. */
   place(date: string): number;
+  /** The same of a day of the year, 0 to 364. */
+  placeDay(day: number): number;
 }
 
 /** Half-months of the year, the first and last day of each. */
@@ -23,12 +25,14 @@ export function seasonGrid(
   allowed: { from?: readonly string[]; to?: readonly string[] } = {},
 ): SeasonGrid {
   const start = hemisphere === 'north' ? 0 : dayOfYear(7, 1);
-  const place = (date: string) => (dayIndex(date) - start + DAYS) % DAYS;
+  const placeDay = (day: number) => (day - start + DAYS) % DAYS;
+  const place = (date: string) => placeDay(dayIndex(date));
   const sorted = (dates: readonly string[]) => [...dates].sort((a, b) => place(a) - place(b));
   return {
     from: sorted(allowed.from ?? HALVES.map((h) => h.first)),
     to: sorted(allowed.to ?? HALVES.map((h) => h.last)),
     place,
+    placeDay,
   };
 }
 

@@ -43,6 +43,8 @@ export interface SearchOptions {
   families?: readonly FamilyId[];
   /** Changes to SEARCH_WEIGHTS. */
   weights?: Partial<SearchWeights>;
+  /** Part of the criterion's limit to keep in hand, 0 to under 1; 0 where absent. */
+  reserve?: number;
   /** Most studies to run; MOST_RUNS where absent. */
   mostRuns?: number;
   allowed?: AllowedValues;
@@ -52,11 +54,11 @@ export interface SearchOptions {
 export interface SearchFigures {
   /** Hours over in the rooms behind the target, by the chosen criterion. */
   hours: number;
-  /** Whether each of these rooms keeps its criterion. */
+  /** Whether each of these rooms keeps its criterion, with the reserve in hand. */
   kept: boolean;
   /** Rooms that break it. */
   broken: number;
-  /** How far they are beyond it, hours a year (degree-hours where it counts these). */
+  /** How far they are beyond that, hours a year (degree-hours where it counts these). */
   beyond: number;
   /** Sun through the target's openings in summer, kWh. */
   summerGain: number;
@@ -91,7 +93,7 @@ export interface IdealFinding {
   figures: SearchFigures;
   /** Days of the year on which it is lowered. */
   days: number;
-  /** Whether it is better than every schedule found, or only as good as the best of them. */
+  /** Whether it is better than every schedule found or planned, or only as good as the best. */
   better: boolean;
   runs: number;
 }
@@ -109,6 +111,7 @@ export interface SearchFindings {
   ungrouped: string[];
   criterion: string;
   weights: SearchWeights;
+  reserve: number;
   hemisphere: 'north' | 'south';
   planned: SearchFigures;
   alwaysUp: SearchFigures;
@@ -117,8 +120,10 @@ export interface SearchFindings {
   /** The best of each kind, in the order of FamilyId; none where raised blinds cannot be bettered. */
   families: FamilyFinding[];
   /** The best of all. */
-  choice: FamilyId | 'alwaysUp';
-  /** What the choice comes to, as a schedule, lines and figures. */
+  choice: FamilyId | 'alwaysUp' | 'seasonDown';
+  /** Whether what is planned is better than all that was found, by the same order. */
+  plannedBetter: boolean;
+  /** The choice as a schedule, lines and figures. */
   found: { schedule: Schedule; lines: string[]; figures: SearchFigures };
   ideal: IdealFinding;
   /** Studies run in all. */

@@ -51,6 +51,18 @@ export function weightsOf(options: SearchOptions): SearchWeights {
   return weights;
 }
 
+/** The part of the limit to keep in hand. @throws InputError for one that leaves nothing */
+export function reserveOf({ reserve = 0 }: SearchOptions): number {
+  if (reserve >= 0 && reserve < 1) return reserve;
+  throw new InputError({
+    path: 'reserve',
+    message: 'is out of range',
+    value: showValue(reserve),
+    allowed: '0 to under 1',
+    fix: 'Give a part of the limit: 0.1 keeps a tenth of it in hand.',
+  });
+}
+
 /** The most studies of a search. @throws InputError for too few */
 export function mostRunsOf({ mostRuns = MOST_RUNS }: SearchOptions): number {
   if (Number.isInteger(mostRuns) && mostRuns >= LEAST_RUNS) return mostRuns;

@@ -1,4 +1,4 @@
-import { basename, join } from 'node:path';
+import { join } from 'node:path';
 import { Command } from 'commander';
 import { ESCAPE_CAUTION, WIND_CAUTION } from '../../lib/blind/index.ts';
 import type { TypicalYear } from '../../lib/climate/index.ts';
@@ -13,16 +13,14 @@ import {
   tableText,
   verdictLines,
 } from '../../lib/findings/index.ts';
-import { InputError, formatProblem } from '../../lib/problem/index.ts';
+import { formatProblem } from '../../lib/problem/index.ts';
 import type { Problem } from '../../lib/problem/index.ts';
-import { checkProject } from '../../lib/project/index.ts';
 import type { Project } from '../../lib/project/index.ts';
 import { roomCautions } from '../../lib/room/index.ts';
-import { stations } from '../library/climates.ts';
 import { blinds, glazings } from '../library/index.ts';
-import { yearOf } from '../library/year.ts';
 import type { Output } from './fail.ts';
-import { readText, writeText } from './files.ts';
+import { writeText } from './files.ts';
+import { readInput } from './input.ts';
 
 const HELP = `
 Prints a verdict on each facade with its reason, then:
@@ -71,18 +69,6 @@ export function decideCommand(output: Output): Command {
       writeText(file, json);
       if (!options.json) output.print(`\nWritten: ${file}`);
     });
-}
-
-/** Reads the project and its year of weather. */
-function readInput(path: string, weather: string | undefined) {
-  const library = { glazings, blinds, stations };
-  const { project, problems, warnings } = checkProject(readText(path, 'project file'), library);
-  if (!project) throw new InputError(problems);
-  const hourly =
-    weather === undefined
-      ? undefined
-      : { text: readText(weather, '--weather'), fileName: basename(weather) };
-  return { project, warnings, year: yearOf(project, stations, hourly) };
 }
 
 function printDecision(

@@ -1,4 +1,4 @@
-import { basename, join } from 'node:path';
+import { join } from 'node:path';
 import { Command } from 'commander';
 import type { TypicalYear } from '../../lib/climate/index.ts';
 import {
@@ -13,18 +13,17 @@ import {
   sumsTable,
   tableText,
 } from '../../lib/findings/index.ts';
-import { InputError, formatProblem } from '../../lib/problem/index.ts';
+import { formatProblem } from '../../lib/problem/index.ts';
 import type { Problem } from '../../lib/problem/index.ts';
-import { checkProject } from '../../lib/project/index.ts';
 import type { Project } from '../../lib/project/index.ts';
 import { roomCautions } from '../../lib/room/index.ts';
 import { createEngine, roomDetail } from '../../lib/study/index.ts';
 import type { RoomResult, StudyResult } from '../../lib/study/index.ts';
 import { stations } from '../library/climates.ts';
 import { blinds, glazings } from '../library/index.ts';
-import { yearOf } from '../library/year.ts';
 import type { Output } from './fail.ts';
-import { readText, writeText } from './files.ts';
+import { writeText } from './files.ts';
+import { readInput } from './input.ts';
 
 const HELP = `
 Prints tables in kWh of all panes of an opening:
@@ -66,18 +65,6 @@ export function studyCommand(output: Output): Command {
       printStudy(output, project, year, result, warnings);
       if (options.out) writeResults(output, options.out, project, year, result);
     });
-}
-
-/** Reads the project and its year of weather. */
-function readInput(path: string, weather: string | undefined) {
-  const library = { glazings, blinds, stations };
-  const { project, problems, warnings } = checkProject(readText(path, 'project file'), library);
-  if (!project) throw new InputError(problems);
-  const hourly =
-    weather === undefined
-      ? undefined
-      : { text: readText(weather, '--weather'), fileName: basename(weather) };
-  return { project, warnings, year: yearOf(project, stations, hourly) };
 }
 
 function printStudy(
