@@ -19,6 +19,14 @@ export {
   openingNames,
   roomTable,
 } from './roomTables.ts';
+export {
+  familyLines,
+  searchJson,
+  searchLines,
+  searchNotes,
+  searchTable,
+  togetherLine,
+} from './searchTables.ts';
 export { monthsTable, peaksTable, sumsTable } from './studyTables.ts';
 export { tableText } from './table.ts';
 export type { Table } from './table.ts';
