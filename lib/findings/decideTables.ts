@@ -243,7 +243,7 @@ export function decideJson(decision: Decision, project: Project): Record<string,
   };
 }
 
-function facadeName(project: Project, id: string): string {
+export function facadeName(project: Project, id: string): string {
   const { name, azimuth } = project.walls.find((w) => w.id === id)!;
   return `${name} (${compassWord(azimuth)} ${Math.round(azimuth)}°)`;
 }

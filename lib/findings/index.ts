@@ -28,5 +28,13 @@ export {
   togetherLine,
 } from './searchTables.ts';
 export { monthsTable, peaksTable, sumsTable } from './studyTables.ts';
+export {
+  houseSpreadTable,
+  schemesTable,
+  sureJson,
+  sureLines,
+  sureNotes,
+  sureTable,
+} from './sureTables.ts';
 export { tableText } from './table.ts';
 export type { Table } from './table.ts';

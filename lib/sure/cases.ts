@@ -61,7 +61,7 @@ export function casesOf(seed: number | undefined, options: CaseOptions = {}): Su
   checkYears(years);
   const plan: SureCase = {
     id: 'plan',
-    words: seed === undefined ? 'the year of the file' : `as planned, year ${seed}`,
+    words: seed === undefined ? 'the year of the file' : `year ${seed}, as planned`,
     kind: 'plan',
     seed,
     warmer: 0,
@@ -81,7 +81,7 @@ export function casesOf(seed: number | undefined, options: CaseOptions = {}): Su
     plan,
     ...Array.from({ length: years - 1 }, (_, i) => {
       const next = ((seed ?? 0) + 1 + i) % 2 ** 32;
-      return other(`year-${next}`, `another year of the same climate (${next})`, 'year', {
+      return other(`year-${next}`, `year ${next}`, 'year', {
         seed: next,
       });
     }),

@@ -5,6 +5,7 @@ export type { SureWeather } from './weather.ts';
 export { normalsOfYear } from './fileNormals.ts';
 export { inCase, toleratedBlind, toleratedGlazing } from './tolerance.ts';
 export { FORGET_EVERY, forgetful, forgottenDays, handMoved } from './forgetful.ts';
+export { decidedFor } from './decided.ts';
 export { questionOf } from './question.ts';
 export type { Decided, FacadeQuestion, SureInput, SureQuestion } from './question.ts';
 export { runCase } from './runCase.ts';

@@ -1,8 +1,15 @@
 import { describe, expect, it } from 'vitest';
 import { createEngine } from '../../../lib/study/index.ts';
-import { caseRunner, casesOf, howSure, questionOf, summarise } from '../../../lib/sure/index.ts';
+import {
+  caseRunner,
+  casesOf,
+  decidedFor,
+  howSure,
+  questionOf,
+  summarise,
+} from '../../../lib/sure/index.ts';
 import { paneHouse } from '../decide/support.ts';
-import { decidedOf, sureInput } from './support.ts';
+import { sureInput } from './support.ts';
 
 const WEST = { azimuth: 270, width: 3, height: 2, blind: 'external-screen-zip' };
 const NORTH = { azimuth: 0, width: 1, height: 1 };
@@ -10,7 +17,7 @@ const NORTH = { azimuth: 0, width: 1, height: 1 };
 describe('how sure a verdict is', () => {
   const house = paneHouse([{ ...WEST, width: 1.6 }, NORTH]);
   const input = sureInput(house);
-  const decided = decidedOf(input);
+  const decided = decidedFor(input);
   const cases = casesOf(1);
   const question = questionOf(input, decided);
   const results = cases.map(caseRunner(question));
@@ -43,7 +50,7 @@ describe('how sure a verdict is', () => {
     const bare = results.map((r) => r.facades[0].bare.hours);
     const settings = { ...house.settings, overheatingShare: bare[0] / 8760 };
     const atLimit = sureInput({ ...house, settings });
-    const [west] = howSure(atLimit, decidedOf(atLimit)).facades;
+    const [west] = howSure(atLimit, decidedFor(atLimit)).facades;
     expect(west.kind).toBe('better');
     expect(west.closeCall).toBe(true);
     const hotter = cases.filter((_, i) => bare[i] > bare[0]).map((c) => c.id);

@@ -6,6 +6,7 @@ import {
   caseRunner,
   casesOf,
   compareSchemes,
+  decidedFor,
   questionOf,
   stockSchemes,
   summarise,
@@ -16,14 +17,14 @@ import { workersFor } from '../../../src/pool/pool.ts';
 import type { Pool } from '../../../src/pool/pool.ts';
 import { paneHouse, paneYear } from '../../lib/decide/support.ts';
 import { library } from '../../lib/study/support.ts';
-import { decidedOf, sureInput } from '../../lib/sure/support.ts';
+import { sureInput } from '../../lib/sure/support.ts';
 
 const project = paneHouse([
   { azimuth: 270, width: 1.6, height: 2, blind: 'external-screen-zip' },
   { azimuth: 90, width: 1.2, height: 1.4 },
 ]);
 const input = sureInput(project);
-const decided = decidedOf(input);
+const decided = decidedFor(input);
 const study = { project, library, year: paneYear() };
 
 let one: Pool;

@@ -1,0 +1,71 @@
+import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { serializeProject } from '../../../lib/project/index.ts';
+import { runProgram } from '../../../src/cli/fail.ts';
+import { sureCommand } from '../../../src/cli/sureCommand.ts';
+import { paneHouse } from '../../lib/decide/support.ts';
+
+let folder: string;
+let house: string;
+
+beforeAll(() => {
+  folder = mkdtempSync(join(tmpdir(), 'shadewright-sure-'));
+  house = join(folder, 'house.json');
+  const west = { azimuth: 270, width: 3, height: 2, blind: 'external-screen-zip' };
+  writeFileSync(house, serializeProject(paneHouse([west])));
+});
+
+afterAll(() => rmSync(folder, { recursive: true, force: true }));
+
+async function run(...args: string[]) {
+  const printed: string[] = [];
+  const complaints: string[] = [];
+  const output = {
+    print: (text: string) => void printed.push(text),
+    complain: (text: string) => void complaints.push(text),
+  };
+  const code = await runProgram(sureCommand(output), args, output);
+  return { code, printed: printed.join('\n'), complaints: complaints.join('\n') };
+}
+
+describe('sure', () => {
+  it('prints verdicts with how sure they are, then the tables, and writes them as JSON', async () => {
+    const out = join(folder, 'out');
+    const { code, printed } = await run(house, '--out', out);
+    expect(code).toBe(0);
+    expect(printed).toMatch(
+      /^West wall \(west 270°\): needs an external blind\. (Sure: the same in all 29|Close call: the same in \d+ of 29) cases/,
+    );
+    const parts = ['How sure: hours over', 'spread of its figures', 'Schemes side by side'];
+    const places = [...parts, 'Left out: ', 'caution: '].map((part) => printed.indexOf(part));
+    expect(places.every((place) => place > 0)).toBe(true);
+    expect([...places].sort((a, b) => a - b)).toEqual(places);
+
+    const findings = JSON.parse(readFileSync(join(out, 'sure.json'), 'utf8'));
+    expect(findings.format).toBe('shadewright-sure');
+    expect(findings.cases).toHaveLength(29);
+    const [west] = findings.facades;
+    expect(printed.startsWith(west.words)).toBe(true);
+    const { least, low, median, high, most } = west.bare.hours.all;
+    const places5 = [least, low, median, high, most];
+    expect([...places5].sort((a, b) => a - b)).toEqual(places5);
+    expect(findings.schemes.map((s: { id: string }) => s.id)).toEqual([
+      'planned',
+      'none',
+      'internal',
+      'external',
+      'smallest',
+      'overhang',
+    ]);
+  });
+
+  it('refuses bad files and options with exit code 2', async () => {
+    expect((await run('no-such-file.json')).complaints).toContain('no such file');
+    expect((await run(house, '--years', 'many')).code).toBe(2);
+    const few = await run(house, '--years', '5');
+    expect(few.code).toBe(2);
+    expect(few.complaints).toContain('20 to 200');
+  });
+});
