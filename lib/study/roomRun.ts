@@ -6,7 +6,7 @@ export interface RoomRun {
   model: RoomModel;
   drivers: RoomDrivers;
   /** W through each opening; HOURS values. */
-  suns: OpeningSun[];
+  readonly suns: OpeningSun[];
   /** W through all of them; HOURS values. */
   sun: Float64Array;
   year: RoomYear;

@@ -177,23 +177,49 @@ function roomRun(
 ): RoomRun {
   const model = room.model.value;
   const areas = areasOf(openings);
+  const perArea = openings.map((o) => (shading === 'with' ? o.gain.value : o.bare.value.gain));
   const sun = new Float64Array(HOURS);
-  const suns = openings.map((opening, o): OpeningSun => {
-    const perArea = shading === 'with' ? opening.gain.value : opening.bare.value.gain;
-    const through = new Float64Array(HOURS);
-    for (let hour = 0; hour < HOURS; hour++) {
-      through[hour] = perArea[hour] * areas[o];
-      sun[hour] += through[hour];
-    }
-    return { id: opening.opening.id, sun: through };
-  });
+  perArea.forEach((gain, o) => addTimes(sun, gain, areas[o]));
+  // Only causes, and a loop that is yet to run, ask for these.
+  const suns = lazy(() =>
+    perArea.map((gain, o): OpeningSun => {
+      const through = addTimes(new Float64Array(HOURS), gain, areas[o]);
+      return { id: openings[o].opening.id, sun: through };
+    }),
+  );
+  const flowFactors = lazy(() =>
+    shading === 'with' ? openings.map((o) => shadedFlow(site, o)) : undefined,
+  );
   const drivers: RoomDrivers = {
     outdoor: site.year.dryBulb,
     wind: site.wind.value,
     opaqueSun: room.opaqueSun.value,
-    flowFactors: shading === 'with' ? openings.map((o) => shadedFlow(site, o)) : undefined,
+    get flowFactors() {
+      return flowFactors();
+    },
   };
-  return { model, drivers, suns, sun, year: known ?? runRoom(model, drivers, sun) };
+  const year = known ?? runRoom(model, drivers, sun);
+  return {
+    model,
+    drivers,
+    sun,
+    year,
+    get suns() {
+      return suns();
+    },
+  };
+}
+
+/** Adds `factor` times the hours of `values` to `sum`, and gives it. */
+function addTimes(sum: Float64Array, values: Float64Array, factor: number): Float64Array {
+  for (let hour = 0; hour < HOURS; hour++) sum[hour] += factor * values[hour];
+  return sum;
+}
+
+/** Made when it is first asked for, once. */
+function lazy<T>(make: () => T): () => T {
+  let made: { value: T } | undefined;
+  return () => (made ??= { value: make() }).value;
 }
 
 /**

@@ -43,16 +43,37 @@ export type HourGain = (hour: number, state: Uint8Array) => number;
 
 const FLAT = 90; // table index of profile angle 0: where tracking slats rest with no sun before them
 
-/** Prepares the gain of one opening for its blind's positions. */
+/**
+ * Prepares the gain of one opening for its blind's positions. Hours in which the blind stands still
+ * are kept, as the runs of other schedules meet most of them again.
+ */
 export function shadedHourGain(input: ShadedGainInput): HourGain {
+  const move = movingHourGain(input);
+  const { gain: raised } = input.screened;
+  /** By action number; NaN where not asked for yet. */
+  const still: Float64Array[] = [];
+
+  return (hour, state) => {
+    const first = hour * STEPS_PER_HOUR;
+    const action = state[first];
+    const stands =
+      action === state[first + 1] && action === state[first + 2] && action === state[first + 3];
+    if (!stands) return move(hour, state);
+    if (action === 0) return raised[hour];
+    const kept = (still[action] ??= new Float64Array(HOURS).fill(NaN));
+    // NaN alone is not itself.
+    if (kept[hour] !== kept[hour]) kept[hour] = move(hour, state);
+    return kept[hour];
+  };
+}
+
+function movingHourGain(input: ShadedGainInput): HourGain {
   const { facade, sky, light, bare, screened, profile, poses } = input;
   const { hourStart, step: stepOf, sz } = facade;
   const sinTilt = Math.sin((facade.tilt * Math.PI) / 180);
 
   return (hour, state) => {
     const first = hour * STEPS_PER_HOUR;
-    const raised = (state[first] | state[first + 1] | state[first + 2] | state[first + 3]) === 0;
-    if (raised) return screened.gain[hour];
     let k = hourStart[hour];
     const end = hourStart[hour + 1];
     if (k === end && sky.isotropic[hour] === 0 && sky.ground[hour] === 0) return 0;
