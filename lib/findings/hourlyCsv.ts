@@ -44,7 +44,8 @@ export function hourlyCsv(result: StudyResult, year: TypicalYear): string {
   return `${Papa.unparse({ fields: columns.map(([head]) => head), data: rows }, csvStyle)}\r\n`;
 }
 
-const csvStyle = { newline: '\r\n', escapeFormulae: /^[=+@\t\r]|^-(?![\d.])/ } as const;
+/** Texts a spreadsheet would take for a formula get an apostrophe (OWASP, "CSV Injection"); figures stay. */
+const csvStyle = { newline: '\r\n', escapeFormulae: /^[=+\-@\t\r\n]/ } as const;
 
 function loweredShare(state: Uint8Array): (hour: number) => number {
   return (hour) => {

@@ -19,16 +19,31 @@ export function readText(path: string, what: string): string {
 
 /** Writes a text file and the folders above it. */
 export function writeText(path: string, text: string): void {
+  write(path, text, '--out', 'a folder you may write to', 'Choose another folder.');
+}
+
+/** Writes a file of bytes and the folders above it. */
+export function writeBytes(path: string, bytes: Uint8Array, option: string): void {
+  write(path, bytes, option, 'a file you may write', 'Choose another path.');
+}
+
+function write(
+  path: string,
+  content: string | Uint8Array,
+  option: string,
+  allowed: string,
+  fix: string,
+): void {
   try {
     mkdirSync(dirname(path), { recursive: true });
-    writeFileSync(path, text);
+    writeFileSync(path, content);
   } catch (error) {
     throw new InputError({
-      path: '--out',
+      path: option,
       message: `cannot be written (${reason(error)})`,
       value: JSON.stringify(path),
-      allowed: 'a folder you may write to',
-      fix: 'Choose another folder.',
+      allowed,
+      fix,
     });
   }
 }

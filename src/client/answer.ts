@@ -159,7 +159,7 @@ export function facadeRows(facts: PageFacts, teller: Teller): FacadeRow[] {
 }
 
 function cellText({ hours, kept }: Cell, { t, words }: Teller): string {
-  return `${words.number(hours)} ${t(kept ? 'facade.kept' : 'facade.broken')}`;
+  return `${words.number(hours)}\u00a0${t(kept ? 'facade.kept' : 'facade.broken')}`;
 }
 
 function verdictText(verdict: FacadeVerdict, facts: PageFacts, teller: Teller): string {

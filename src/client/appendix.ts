@@ -113,6 +113,8 @@ function identity(facts: PageFacts, teller: Teller): Table {
       t('in.weatherPlace'),
       `${teller.number(study.place.latitude, 3)}°, ${teller.number(study.place.longitude, 3)}°, ${study.place.timeZone}`,
     ],
-    ...(project.climate.kind === 'file' ? [] : [[t('in.seed'), String(project.climate.seed)]]),
+    ...(project.climate.kind === 'file' || study.weather.kind !== 'normals'
+      ? []
+      : [[t('in.seed'), String(project.climate.seed)]]),
   ]);
 }

@@ -51,9 +51,9 @@ export function siteTables(facts: PageFacts, teller: Teller, marks: DefaultMarks
   return [...tables, ...normalsTable(facts, teller)];
 }
 
-function normalsTable({ project, normals }: PageFacts, teller: Teller): Table[] {
+function normalsTable({ project, normals, study }: PageFacts, teller: Teller): Table[] {
   const given = project.climate.kind === 'monthly' ? project.climate.normals : normals;
-  if (!given || project.climate.kind === 'file') return [];
+  if (!given || study.weather.kind !== 'normals') return [];
   const { t, words } = teller;
   const row = (head: string, values: readonly number[] | undefined, digits: number) =>
     values ? [[head, ...values.map((v) => teller.number(v, digits))]] : [];

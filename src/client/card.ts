@@ -64,7 +64,9 @@ export function scheduleCards(facts: PageFacts, teller: Teller): ScheduleCard[] 
             lines: tell(commonSchedule(decision.hemisphere)),
           },
         ];
-  return [...grouped, ...single, ...suggested];
+  // The longest first, so that they fill the columns of a sheet evenly.
+  const length = ({ lines }: ScheduleCard) => lines.join(' ').length;
+  return [...grouped, ...single.sort((a, b) => length(b) - length(a)), ...suggested];
 }
 
 function wind(facts: PageFacts, members: readonly ProjectOpening[], teller: Teller): string[] {

@@ -54,9 +54,9 @@ const WIDTH = 640;
 const LEFT = 42;
 const RIGHT = 158;
 const PLOT = WIDTH - LEFT - RIGHT;
-const TEMPERATURE = { top: 10, height: 132 };
-const SUN = { top: 160, height: 44 };
-const BLIND = { top: 212, height: 13 };
+const TEMPERATURE = { top: 8, height: 104 };
+const SUN = { top: 124, height: 34 };
+const BLIND = { top: 163, height: 12 };
 
 /** One hot day: temperatures outdoors and in the room, sun on the glass, the blinds. */
 export function dayPicture(

@@ -62,10 +62,15 @@ export function pageHours(result: StudyResult, outdoor: Float64Array): PageHours
   };
 }
 
+/** An opening as far as its sun and its blind go. */
+export interface Sunned {
+  glassArea: number;
+  hourly: Pick<OpeningResult['hourly'], 'sunlit'>;
+  blind?: Pick<NonNullable<OpeningResult['blind']>, 'actions' | 'state'>;
+}
+
 /** Sun on the glass of some openings together, and the share of it under lowered blinds. */
-export function sunAndCover(
-  openings: readonly OpeningResult[],
-): Pick<RoomHours, 'sun' | 'covered'> {
+export function sunAndCover(openings: readonly Sunned[]): Pick<RoomHours, 'sun' | 'covered'> {
   return { sun: houseHourly(openings, 'sunlit'), covered: coveredShare(openings) };
 }
 

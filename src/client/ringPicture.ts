@@ -8,9 +8,9 @@ import { fitted, path, round, text } from './marks.ts';
 import type { Mark, Palette, Picture } from './marks.ts';
 import type { Teller } from './teller.ts';
 
-const SIZE = 250;
+const SIZE = 200;
 const WIDTH = 640;
-const ROW = 26;
+const ROW = 22;
 const KEY = SIZE + 22;
 
 /** The plan as a dial with its openings by number, and what each needs beside it. */
@@ -131,7 +131,7 @@ function numberMark({ x, y }: { x: number; y: number }, n: number, colours: Pale
     attrs: {
       cx: round(x),
       cy: round(y),
-      r: 7.6,
+      r: 7.2,
       fill: colours.paper,
       stroke: colours.ink,
       'stroke-width': 0.9,

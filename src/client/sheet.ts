@@ -43,8 +43,8 @@ export interface Sheet {
   year: Picture;
   ring: Picture;
   facades: { table: Table; note: string };
-  day: { picture: Picture; note: string };
-  costs?: { head: string; figures: CostText[]; note: string };
+  day: Picture;
+  costs?: { head: string; figures: CostText[] };
   cards: { head: string; note: string; cards: ScheduleCard[] };
   notes?: Section;
   assumptions: Section;
@@ -86,21 +86,17 @@ export function clientSheet(facts: PageFacts, teller: Teller, grey: boolean): Sh
     year: yearPicture(hotDays(room, hours.calendar, limit), hottest.name, limit, teller, colours),
     ring: ringPicture(facts, openingAnswers(facts), teller, colours),
     facades: { table: facadeTable(facts, teller), note: t('facade.note') },
-    day: {
-      picture: dayPicture(
-        dayHours(room, hours, day),
-        { day, room: hottest.name, limit },
-        teller,
-        colours,
-      ),
-      note: t('day.note', { room: hottest.name }),
-    },
+    day: dayPicture(
+      dayHours(room, hours, day),
+      { day, room: hottest.name, limit },
+      teller,
+      colours,
+    ),
     ...(costs
       ? {
           costs: {
-            head: t('costs.head'),
+            head: t(costs.of === 'planned' ? 'costs.planned' : 'costs.answer'),
             figures: costTexts(facts, costs, teller),
-            note: t(costs.of === 'planned' ? 'costs.planned' : 'costs.answer'),
           },
         }
       : {}),

@@ -21,31 +21,27 @@ export function assumptions(facts: PageFacts, teller: Teller): string[] {
     t('assume.year', { weather: facts.study.weather.name }),
     t('assume.rooms', { rooms: words.list(rooms) }),
     t(airing.length > 0 ? 'assume.airing' : 'assume.noAiring'),
-    ...(project.openings.some((o) => o.blind) ? [t('assume.moved')] : []),
-    ...(project.openings.some((o) => o.insectScreen) ? [t('assume.screens')] : []),
+    ...(project.openings.some((o) => o.blind ?? o.insectScreen) ? [t('assume.moved')] : []),
     t('assume.setAlone'),
     ...(used.some((id) => !own.has(id)) ? [t('assume.typical')] : []),
   ];
 }
 
 /** Sentences about the weather and the place that the reader should know. */
-export function weatherNotes(facts: PageFacts, teller: Teller): string[] {
-  const { study, project } = facts;
+export function weatherNotes({ study, project }: PageFacts, teller: Teller): string[] {
   const { t } = teller;
-  const { place, weather } = study;
-  if (teller.words.language === 'en') return study.warnings;
-  // The place has a clock of its own where the weather was measured elsewhere.
-  const elsewhere = place.warning !== undefined;
+  const { place, weather, warnings } = study;
   const { climate } = project;
+  const elsewhere = place.warning === undefined ? [] : [place.warning];
+  const rest = warnings.filter((text) => !elsewhere.includes(text));
+  const isBuilt = weather.kind === 'normals' && climate.kind !== 'file';
   return [
-    ...(elsewhere
-      ? [t('weather.elsewhere', { weather: weather.name, site: project.site.name })]
-      : []),
-    ...(weather.kind === 'normals' && climate.kind !== 'file'
-      ? [t('weather.built', { seed: climate.seed })]
-      : study.warnings
-          .filter((w) => w !== place.warning)
-          .map((w) => t('weather.untranslated', { text: w }))),
+    ...elsewhere.map(() =>
+      t('weather.elsewhere', { weather: weather.name, site: project.site.name }),
+    ),
+    ...(isBuilt ? [t('weather.built', { seed: climate.seed })] : []),
+    // The first sentence on built hours is the one above.
+    ...rest.slice(isBuilt ? 1 : 0).map((text) => t('weather.untranslated', { text })),
   ];
 }
 
@@ -86,8 +82,12 @@ export function cautions(facts: PageFacts, { t, words }: Teller): string[] {
 export function sources(facts: PageFacts, teller: Teller): string[] {
   const { t } = teller;
   const chosen = facts.study.rooms[0]?.with.chosen;
+  const isBuilt = facts.study.weather.kind === 'normals';
   return [
-    weatherSource(facts, teller),
+    t('source.weatherShort', {
+      name: facts.study.weather.name,
+      text: t(isBuilt ? 'weather.shortNormals' : 'weather.shortFile'),
+    }),
     ...(chosen ? [t('source.criterion', { text: t(`criterionSource.${chosen.id}`) })] : []),
     t('source.models'),
     t('source.program', { version: VERSION, data: dataMark(facts) }),

@@ -29,8 +29,8 @@ export function hotDays(room: RoomHours, calendar: YearCalendar, limit: number):
 }
 
 const LEFT = 44;
-const CELL = { width: 15.4, height: 12.4 };
-const TOP = 36;
+const CELL = { width: 15.4, height: 11 };
+const TOP = 32;
 const WIDTH = 640;
 
 /** Days of the year as twelve rows: too hot even with shading, only without it, or never. */

@@ -120,6 +120,14 @@ export class EngineHost {
     return detail;
   }
 
+  /** Every hour of the last run as a CSV file. */
+  async hourlyCsv(): Promise<string | undefined> {
+    const { result, weather } = this;
+    if (!result || !weather) return undefined;
+    const { hourlyCsv } = await import('../../lib/findings/index.ts');
+    return hourlyCsv(result, weather.year);
+  }
+
   /** The local clock of the last run. */
   calendar(): YearCalendar | undefined {
     return this.result?.calendar;

@@ -1,20 +1,9 @@
 import { spawnSync } from 'node:child_process';
 import { existsSync } from 'node:fs';
 import process from 'node:process';
+import { findChromium, launchFlags } from '../../src/cli/chromium.mjs';
 
-const places = [
-  process.env.CHROMIUM,
-  '/usr/bin/chromium',
-  '/usr/bin/chromium-browser',
-  '/usr/bin/google-chrome',
-  '/usr/lib/chromium/chromium',
-  '/Applications/Chromium.app/Contents/MacOS/Chromium',
-];
-
-/** Path of a Chromium on this machine, or undefined. */
-export function findChromium() {
-  return places.find((path) => path && existsSync(path));
-}
+export { findChromium, launchFlags };
 
 /**
  * Finds a Chromium, or installs Debian's where this runs as root on such a system.
@@ -37,14 +26,3 @@ export function ensureChromium() {
       'or name one: CHROMIUM=/path/to/chromium npm test',
   };
 }
-
-/** Flags for headless runs: no sandbox for root, no background traffic. */
-export const launchFlags = [
-  '--no-sandbox',
-  '--disable-gpu',
-  '--disable-quic',
-  '--no-first-run',
-  '--disable-background-networking',
-  '--disable-component-update',
-  '--disable-sync',
-];

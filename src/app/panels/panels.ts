@@ -33,6 +33,12 @@ export const benches: readonly Bench[] = [
     load: () => import('./DecidePanel.svelte'),
   },
   { id: 'year', label: 'Year', load: () => import('./YearPanel.svelte') },
+  {
+    id: 'client',
+    label: 'Client page',
+    words: ['client'],
+    load: () => import('./ClientPanel.svelte'),
+  },
 ];
 
 /** The bench the app opens on. */

@@ -137,6 +137,11 @@ export class EngineState {
     return this.#once(key, () => this.#host.roomDetail(room, scheme));
   }
 
+  /** Every hour of the run as a CSV file. */
+  hourlyCsv(): Promise<string | undefined> {
+    return this.#host.hourlyCsv();
+  }
+
   /** The local clock of the run. */
   calendar(): Promise<YearCalendar | undefined> {
     return this.#once('calendar', () => this.#host.calendar());

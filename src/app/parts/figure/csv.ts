@@ -1,7 +1,7 @@
 import Papa from 'papaparse';
 import type { FigureTable } from './table.ts';
 
-const csvStyle = { newline: '\r\n', escapeFormulae: /^[=+@\t\r]|^-(?![\d.])/ } as const;
+const csvStyle = { newline: '\r\n', escapeFormulae: /^[=+\-@\t\r\n]/ } as const;
 
 /**
  * The table as CSV with a line of heads. A text that starts like a formula is made harmless; units

@@ -1,0 +1,92 @@
+import { existsSync, readdirSync, statSync } from 'node:fs';
+import { join } from 'node:path';
+import { fileURLToPath } from 'node:url';
+import type { Page } from 'playwright-core';
+import { InputError } from '../../lib/problem/index.ts';
+import type { ClientPage } from '../client/index.ts';
+import { findChromium, launchFlags } from './chromium.mjs';
+import { serveFolder } from './serve.ts';
+
+const root = fileURLToPath(new URL('../..', import.meta.url));
+
+/** How long the browser may take to set the page, ms. */
+const PATIENCE = 60_000;
+
+/** Path of a Chromium. @throws InputError where there is none, with what to do */
+export function chromiumPath(): string {
+  const path = findChromium();
+  if (path) return path;
+  throw new InputError({
+    path: '--pdf',
+    message: 'needs a Chromium, and none was found on this machine',
+    value: 'no Chromium',
+    allowed: 'an installed Chromium or the CHROMIUM variable with its path',
+    fix:
+      'Install one (Debian, Ubuntu: sudo apt-get install chromium), name one ' +
+      '(CHROMIUM=/path/to/chromium npm run report -- ...), or print from the Client page in any browser.',
+  });
+}
+
+/** Prints a client page to PDF with the built app, which is built first where that is due. */
+export async function printPdf(
+  page: ClientPage,
+  dist = join(root, 'dist'),
+  say: (text: string) => void = () => undefined,
+): Promise<Uint8Array> {
+  const executablePath = chromiumPath();
+  await ensureBuilt(dist, say);
+  const { chromium } = await import('playwright-core');
+  const server = await serveFolder(dist);
+  const browser = await chromium.launch({ executablePath, args: launchFlags });
+  try {
+    const tab = await browser.newPage();
+    const faults: string[] = [];
+    tab.on('pageerror', (error) => faults.push(error.message));
+    await tab.goto(`${server.url}/#paper`);
+    return await printed(tab, page, faults);
+  } finally {
+    await browser.close();
+    await server.close();
+  }
+}
+
+async function printed(tab: Page, page: ClientPage, faults: string[]): Promise<Uint8Array> {
+  await tab.getByLabel('Page data').setInputFiles({
+    name: 'page.json',
+    mimeType: 'application/json',
+    buffer: Buffer.from(JSON.stringify(page)),
+  });
+  const ready = tab.locator('html[data-paper="ready"]');
+  await ready.waitFor({ state: 'attached', timeout: PATIENCE }).catch((error: unknown) => {
+    throw new Error(`The page was not set. ${faults.join(' ')} ${String(error)}`);
+  });
+  return await tab.pdf({
+    preferCSSPageSize: true,
+    printBackground: true,
+    tagged: true,
+    outline: true,
+  });
+}
+
+/** Builds the app where it is absent or older than what it is built from. */
+async function ensureBuilt(dist: string, say: (text: string) => void): Promise<void> {
+  const index = join(dist, 'index.html');
+  const built = existsSync(index) ? statSync(index).mtimeMs : 0;
+  const sources = ['src', 'lib', 'data', 'static', 'vite.config.ts', 'package.json'];
+  if (built > Math.max(...sources.map((name) => newest(join(root, name))))) return;
+  say('Building the app first ...');
+  const { build } = await import('vite');
+  await build({
+    configFile: join(root, 'vite.config.ts'),
+    logLevel: 'error',
+    build: { outDir: dist, emptyOutDir: true },
+  });
+}
+
+/** When the newest file under a path was changed, ms; 0 where there is none. */
+function newest(path: string): number {
+  if (!existsSync(path)) return 0;
+  const found = statSync(path);
+  if (!found.isDirectory()) return found.mtimeMs;
+  return Math.max(0, ...readdirSync(path).map((name) => newest(join(path, name))));
+}

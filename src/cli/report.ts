@@ -1,0 +1,4 @@
+import { runAsProcess, terminal } from './fail.ts';
+import { reportCommand } from './reportCommand.ts';
+
+await runAsProcess(reportCommand(terminal));
