@@ -1,10 +1,10 @@
-import { proxy, wrap } from 'comlink';
+import { proxy } from 'comlink';
 import type { Decision } from '../../../lib/decide/index.ts';
 import type { Problem } from '../../../lib/problem/index.ts';
 import type { Project } from '../../../lib/project/index.ts';
 import type { HourlyFile } from '../../worker/api.ts';
-import type { DecisionHost } from '../../worker/decisionHost.ts';
 import { substance } from '../decide/substance.ts';
+import { LongTask } from './longTask.svelte.ts';
 
 /** Price of an external blind by opening id, in a currency of the user's; 1 where absent. */
 export type Prices = Readonly<Record<string, number>>;
@@ -13,6 +13,7 @@ export type Prices = Readonly<Record<string, number>>;
 export interface DecisionAnswer {
   decision: Decision;
   project: Project;
+  hourly?: HourlyFile;
   prices: Prices;
 }
 
@@ -23,32 +24,42 @@ export interface DecisionAnswer {
 export class DecisionState {
   /** The last answer; its names are those of its own project. */
   answer = $state.raw<DecisionAnswer>();
-  busy = $state(false);
   /** How much is done of what is under way, 0 to 1. */
   done = $state(0);
-  /** What is wrong with the project that was asked about last. */
-  problems = $state.raw<Problem[]>([]);
-  /** A fault of the program, in its own words. */
-  fault = $state.raw<string>();
-  /** The last request was broken off by the user. */
-  cancelled = $state(false);
   /** Prices for the next request. */
   prices = $state.raw<Prices>({});
-
-  readonly #makeWorker: () => Worker;
-  #worker: Worker | undefined;
   /** Whether a decision was asked for since the project was opened. */
   asked = $state(false);
-  #hourly: HourlyFile | undefined;
+
+  readonly #task: LongTask;
   readonly #key = $derived(this.answer && substance(this.answer.project));
 
   constructor(makeWorker: () => Worker) {
-    this.#makeWorker = makeWorker;
+    this.#task = new LongTask(makeWorker);
+  }
+
+  get busy(): boolean {
+    return this.#task.busy;
+  }
+
+  /** What is wrong with the project that was asked about last. */
+  get problems(): readonly Problem[] {
+    return this.#task.problems;
+  }
+
+  /** A fault of the program, in its own words. */
+  get fault(): string | undefined {
+    return this.#task.fault;
+  }
+
+  /** The last request was broken off by the user. */
+  get cancelled(): boolean {
+    return this.#task.cancelled;
   }
 
   /** Whether the last answer is one of this project as it is. */
   isFresh(project: Project, hourly?: HourlyFile): boolean {
-    if (!this.answer || hourly !== this.#hourly) return false;
+    if (!this.answer || hourly !== this.answer.hourly) return false;
     return this.answer.project === project || this.#key === substance(project);
   }
 
@@ -59,61 +70,32 @@ export class DecisionState {
 
   /** Works out a decision; one still under way is dropped for it. */
   async request(project: Project, hourly?: HourlyFile): Promise<void> {
-    this.#stop();
-    const worker = (this.#worker = this.#makeWorker());
     const { prices } = this;
-    this.asked = this.busy = true;
-    this.cancelled = false;
-    this.fault = undefined;
+    this.asked = true;
     this.done = 0;
-    const current = () => this.#worker === worker;
-    worker.addEventListener('error', (event) => {
-      if (current()) this.#end(event.message || 'The worker could not be started.');
-    });
-    try {
-      const tell = proxy((done: number) => {
-        if (current()) this.done = done;
-      });
-      const asked = { project, hourly, options: { prices: pricesOf(project, prices) } };
-      const reply = await wrap<DecisionHost>(worker).decide(asked, tell);
-      if (!current()) return;
-      this.problems = reply.ok ? [] : reply.problems;
-      if (reply.ok) {
-        this.#hourly = hourly;
-        this.answer = { decision: reply.decision, project, prices };
-      }
-      this.#end();
-    } catch (error) {
-      if (current()) this.#end(String(error));
-    }
+    const options = { prices: pricesOf(project, prices) };
+    const decision = await this.#task.run((host, current) =>
+      host.decide(
+        { project, hourly, options },
+        proxy((done: number) => {
+          if (current()) this.done = done;
+        }),
+      ),
+    );
+    if (decision) this.answer = { decision, project, hourly, prices };
   }
 
   /** Breaks off what is under way; the last answer stays. */
   cancel(): void {
-    if (!this.busy) return;
-    this.#stop();
-    this.cancelled = true;
+    this.#task.cancel();
   }
 
   /** Another project is on screen: the last answer is not one of it. */
   forget(): void {
-    this.#stop();
+    this.#task.forget();
     this.answer = undefined;
     this.prices = {};
-    this.problems = [];
-    this.asked = this.cancelled = false;
-  }
-
-  #end(fault?: string): void {
-    this.fault = fault;
-    this.#stop();
-  }
-
-  /** A worker in the middle of a decision hears nothing, so it is ended and made anew. */
-  #stop(): void {
-    this.#worker?.terminate();
-    this.#worker = undefined;
-    this.busy = false;
+    this.asked = false;
   }
 }
 

@@ -4,7 +4,10 @@ import type { EngineState } from './engine.svelte.ts';
 import type { FilesState } from './files.svelte.ts';
 import type { Preferences } from './preferences.svelte.ts';
 import type { ProjectState } from './project.svelte.ts';
+import type { SchemesState } from './schemes.svelte.ts';
+import type { SearchState } from './search.svelte.ts';
 import type { Selection } from './selection.svelte.ts';
+import type { SureState } from './sure.svelte.ts';
 import type { WordsState } from './words.svelte.ts';
 
 /** The stores every panel shares. */
@@ -12,6 +15,9 @@ export interface Workbench {
   project: ProjectState;
   engine: EngineState;
   decision: DecisionState;
+  search: SearchState;
+  schemes: SchemesState;
+  sure: SureState;
   selection: Selection;
   preferences: Preferences;
   words: WordsState;
