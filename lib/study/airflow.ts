@@ -17,17 +17,36 @@ export function screenFlow(opening: HouseOpening, calendar: YearCalendar): Float
   return flow;
 }
 
-/** The flow that is left in one hour with the blind where it stands, 0 to 1. */
+/** What a lowered blind leaves of an opening's airing flow, 0 to 1: all, where it is not outside. */
+export function flowPastBlind({ blind, inRoom }: HouseOpening): number {
+  return blind?.blind.position === 'external' ? inRoom.blindFlowFactor : 1;
+}
+
+/**
+ * The flow that is left in one hour with the blind where it stands, 0 to 1.
+ * @param past what the lowered blind leaves of it (flowPastBlind)
+ */
 export function flowInHour(
-  opening: HouseOpening,
   screened: Float64Array,
-  state: Uint8Array | undefined,
+  past: number,
+  state: Uint8Array,
   hour: number,
 ): number {
-  if (!state || opening.blind?.blind.position !== 'external') return screened[hour];
+  if (past === 1) return screened[hour];
   const i = hour * STEPS_PER_HOUR;
   if ((state[i] | state[i + 1] | state[i + 2] | state[i + 3]) === 0) return screened[hour];
   let lowered = 0;
   for (let k = i; k < i + STEPS_PER_HOUR; k++) if (state[k] !== 0) lowered++;
-  return screened[hour] * (1 - (lowered / STEPS_PER_HOUR) * (1 - opening.inRoom.blindFlowFactor));
+  return screened[hour] * (1 - (lowered / STEPS_PER_HOUR) * (1 - past));
+}
+
+/** The flow that is left past screen and blind; HOURS values. */
+export function flowOfYear(
+  opening: HouseOpening,
+  screened: Float64Array,
+  state: Uint8Array | undefined,
+): Float64Array {
+  const past = flowPastBlind(opening);
+  if (!state || past === 1) return screened;
+  return screened.map((_, hour) => flowInHour(screened, past, state, hour));
 }

@@ -3,7 +3,7 @@ import type { RoomInput, RoomModel, RoomYear, SteppingRoom } from '../room/index
 import { createStepper, leadIn } from '../schedule/index.ts';
 import type { Stepper } from '../schedule/index.ts';
 import { HOURS, STEPS } from '../time/index.ts';
-import { flowInHour } from './airflow.ts';
+import { flowInHour, flowOfYear, flowPastBlind } from './airflow.ts';
 import { blindYear } from './blindYear.ts';
 import type { BlindYear } from './blindYear.ts';
 import type { ReadyController, ReadyOpening } from './blindStages.ts';
@@ -46,7 +46,11 @@ interface LoopOpening {
   /** Gain found, W/m2 of glass; HOURS values. */
   gain: Float64Array;
   airs: boolean;
-  source: CoupledOpening;
+  /** Airing flow past the insect screen; HOURS values. */
+  screened: Float64Array;
+  /** What the lowered blind leaves of it. */
+  past: number;
+  id: string;
 }
 
 interface LoopRoom {
@@ -109,11 +113,7 @@ export function moveWithRooms(
       const { stepper, state } = loops[i];
       return blindYear(controller.id, schedule.value, state, stepper.counts, site.sunUp.value);
     }),
-    gains: new Map(
-      loopRooms.flatMap(({ moving }) =>
-        moving.map((o) => [o.source.opening.opening.id, o.gain] as const),
-      ),
-    ),
+    gains: new Map(loopRooms.flatMap(({ moving }) => moving.map((o) => [o.id, o.gain] as const))),
     rooms: years,
   };
 }
@@ -126,9 +126,8 @@ function stepRoom(loop: LoopRoom, hour: number, outdoor: number, wind: number): 
     opening.gain[hour] = gain;
     sun += opening.area * gain;
     if (opening.airs) {
-      const { source, state } = opening;
-      const flow = flowInHour(source.opening.opening, source.screened, state, hour);
-      input.flowFactor[opening.number] = flow;
+      const { number, screened, past, state } = opening;
+      input.flowFactor[number] = flowInHour(screened, past, state, hour);
     }
   }
   for (const { number, flow } of loop.knownFlows) input.flowFactor[number] = flow[hour];
@@ -157,16 +156,14 @@ function loopRoom(source: CoupledRoom, states: ReadonlyMap<string, Uint8Array>):
       const state = states.get(opening.ready!.controller.id)!;
       const hourGain = opening.hourGain.value;
       const gain = new Float64Array(HOURS);
-      loop.moving.push({ number, area, hourGain, state, gain, airs, source: o });
+      const past = flowPastBlind(opening.opening);
+      const { id } = opening.opening;
+      loop.moving.push({ number, area, hourGain, state, gain, airs, screened, past, id });
       return;
     }
     for (let hour = 0; hour < HOURS; hour++) loop.knownSun[hour] += area * known.gain[hour];
     if (airs) {
-      const flow = screened.slice();
-      for (let hour = 0; hour < HOURS; hour++) {
-        flow[hour] = flowInHour(opening.opening, screened, known.state, hour);
-      }
-      loop.knownFlows.push({ number, flow });
+      loop.knownFlows.push({ number, flow: flowOfYear(opening.opening, screened, known.state) });
     }
   });
   return loop;

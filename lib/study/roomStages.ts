@@ -1,7 +1,7 @@
 import { compileRoom, opaqueSunHeat, runRoom } from '../room/index.ts';
 import type { OpeningSun, RoomDrivers, RoomModel, RoomYear } from '../room/index.ts';
 import { HOURS } from '../time/index.ts';
-import { flowInHour, screenFlow } from './airflow.ts';
+import { flowOfYear, screenFlow } from './airflow.ts';
 import type { MovedOpening, ReadyController, ReadyOpening } from './blindStages.ts';
 import { gainOf, moveAlone } from './blindStages.ts';
 import type { Stage, StageCache } from './cache.ts';
@@ -244,10 +244,6 @@ function opaqueSun(site: SiteLight, { room }: RoomModel): Float64Array | undefin
 /** Airing flow past screen and blind at one opening; HOURS values. */
 function shadedFlow(site: SiteLight, { opening, blind }: MovedOpening): Float64Array {
   const screened = screenFlow(opening, site.calendar.value);
-  if (!blind || opening.inRoom.airing.kind === 'none') return screened;
-  const flow = new Float64Array(HOURS);
-  for (let hour = 0; hour < HOURS; hour++) {
-    flow[hour] = flowInHour(opening, screened, blind?.value.state, hour);
-  }
-  return flow;
+  const airs = opening.inRoom.airing.kind !== 'none';
+  return airs ? flowOfYear(opening, screened, blind?.value.state) : screened;
 }
