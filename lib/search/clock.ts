@@ -15,17 +15,17 @@ export interface ClockGrid {
 }
 
 /**
- * Quarter hours of the local clock from the first sun on the facade to the last, over the whole
- * year. Where that runs past midnight the times go on into the next day.
+ * Quarter hours of the local clock from the earliest light of the year to the latest. Where that
+ * runs past midnight the times go on into the next day.
  *
- * @param sunny 1 at the steps with the sun on the facade; STEPS values
+ * @param sunUp 1 at the steps with the sun up; STEPS values
  */
 export function clockGrid(
-  sunny: Uint8Array,
+  sunUp: Uint8Array,
   calendar: YearCalendar,
   allowed: { down?: readonly number[]; up?: readonly number[] } = {},
 ): ClockGrid {
-  const { start, length } = sunWindow(sunny, calendar);
+  const { start, length } = lightWindow(sunUp, calendar);
   const middle = (start - Math.floor((QUARTERS - length) / 2) + QUARTERS) % QUARTERS;
   const since = (minutes: number) => (minutes - middle * QUARTER + 2 * DAY) % DAY;
   const placeUp = (minutes: number) => since(minutes) || DAY;
@@ -41,10 +41,10 @@ export function clockGrid(
   };
 }
 
-/** The part of the day outside the longest time without sun; all day where there is none. */
-function sunWindow(sunny: Uint8Array, calendar: YearCalendar): { start: number; length: number } {
+/** The part of the day outside the longest time without light; all day where there is none. */
+function lightWindow(sunUp: Uint8Array, calendar: YearCalendar): { start: number; length: number } {
   const lit = new Uint8Array(QUARTERS);
-  sunny.forEach((on, step) => {
+  sunUp.forEach((on, step) => {
     if (on) lit[calendar.quarter[step]] = 1;
   });
   let gap = { start: 0, length: 0 };

@@ -1,7 +1,6 @@
 import type { RuleAction, RuleConditions, Schedule, Trigger } from '../schedule/index.ts';
 import { DAYS } from '../time/index.ts';
 import type { StudyResult } from '../study/index.ts';
-import { STEPS } from '../time/index.ts';
 import { QUARTER, QUARTERS, clockGrid } from './clock.ts';
 import type { ClockGrid } from './clock.ts';
 import type { Axis, Point, Space } from './descent.ts';
@@ -62,7 +61,7 @@ function timerSpace(context: FamilyContext): Space {
   const { up, down, inHand, weights, sunUp } = context;
   const floor = timerFloor(up, down, inHand, weights, sunUp, season.grid.placeDay);
   const { place } = season.grid;
-  const clock = clockGrid(sunnySteps(context), context.up.calendar, context.allowed);
+  const clock = clockGrid(sunUp, context.up.calendar, context.allowed);
   return {
     axes: [...seasonAxes(season), axis(clock.down, -1), axis(clock.up, 1)],
     build([f, t, d, u]) {
@@ -208,14 +207,4 @@ function lastUpTo(places: readonly number[], most: number): number {
 function firstFrom(places: readonly number[], least: number): number {
   const found = places.findIndex((p) => p >= least);
   return found < 0 ? places.length - 1 : found;
-}
-
-/** 1 at the steps with the sun on any facade of the target; STEPS values. */
-function sunnySteps({ inHand, up }: FamilyContext): Uint8Array {
-  const sunny = new Uint8Array(STEPS);
-  for (const wall of inHand.walls) {
-    const own = up.sunny.get(wall)!;
-    for (let step = 0; step < STEPS; step++) sunny[step] |= own[step];
-  }
-  return sunny;
 }
