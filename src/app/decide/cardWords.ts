@@ -2,8 +2,10 @@ import type { SearchWords } from '../../../lib/search/index.ts';
 import type { Words } from '../../words/index.ts';
 
 /** The words that a schedule's card is written in, in the language of the page. */
-export function cardWords(words: Pick<Words, 'of' | 'months'>): SearchWords {
+export function cardWords(words: Pick<Words, 'of' | 'months' | 'language'>): SearchWords {
   const t = words.of('decide');
+  // Figures come with a decimal point.
+  const own = (at: string) => (words.language === 'de' ? at.replace('.', ',') : at);
   return {
     months: words.months('long'),
     date: (day, month) => t('card.date', { day, month }),
@@ -14,8 +16,8 @@ export function cardWords(words: Pick<Words, 'of' | 'months'>): SearchWords {
     dayAndNight: t('card.dayAndNight'),
     clock: (down, up) => t('card.clock', { down, up }),
     clockNextDay: (down, up) => t('card.clockNextDay', { down, up }),
-    sun: (at) => t('card.sun', { at }),
-    room: (at) => t('card.room', { at }),
+    sun: (at) => t('card.sun', { at: own(at) }),
+    room: (at) => t('card.room', { at: own(at) }),
     down: (at, up) => t('card.down', { at, up }),
     slats: (at, up) => t('card.slats', { at, up }),
     both: (sun, room) => t('card.both', { sun, room }),
