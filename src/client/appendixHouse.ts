@@ -21,7 +21,7 @@ export function siteTables(facts: PageFacts, teller: Teller, marks: DefaultMarks
       [t('in.place'), site.name],
       [t('in.latitude'), `${teller.number(site.latitude, 3)}°`],
       [t('in.longitude'), `${teller.number(site.longitude, 3)}°`],
-      [t('in.elevation'), teller.quantity('length', site.elevation, 0)],
+      [t('in.elevation'), teller.elevation(site.elevation)],
       [t('in.timeZone'), site.timeZone],
       [t('in.calendarYear'), String(year)],
       [t('in.albedo'), marks.of(albedo, 'albedo', site.albedo, usual.albedo)],

@@ -18,27 +18,34 @@ export class Teller {
 
   /** A figure with its unit, from the engine's unit: `817 kWh`. */
   quantity(name: QuantityName, value: number, digits?: number): string {
-    if (name === 'length' && this.system === 'imperial') return formatFeetInches(value);
-    return `${this.bare(name, value, digits)}\u00a0${this.unit(name)}`;
+    if (name === 'length' && this.system === 'imperial') return this.bare(name, value);
+    return `${this.bare(name, value, digits)}\u00a0${kept(this.unit(name))}`;
   }
 
   /** The figure alone, in the shown unit. */
   bare(name: QuantityName, value: number, digits = unitOf(name, this.system).digits): string {
-    if (name === 'length' && this.system === 'imperial') return formatFeetInches(value);
+    if (name === 'length' && this.system === 'imperial') return kept(formatFeetInches(value));
     return this.words.number(fromSI(name, this.system, value), digits);
   }
 
   /** Unit of a quantity for a column head; lengths in feet and inches carry their own marks. */
   unit(name: QuantityName): string {
+    if (name === 'length' && this.system === 'imperial') return 'ft, in';
     return unitOf(name, this.system).symbol;
   }
 
   /** Clear width by clear height. */
   size(width: number, height: number): string {
     if (this.system === 'imperial') {
-      return `${formatFeetInches(width)} × ${formatFeetInches(height)}`;
+      return kept(`${formatFeetInches(width)} × ${formatFeetInches(height)}`);
     }
-    return `${this.words.number(width * 1000)} × ${this.words.number(height * 1000)}\u00a0mm`;
+    return kept(`${this.words.number(width * 1000)} × ${this.words.number(height * 1000)} mm`);
+  }
+
+  /** Height above the sea: whole metres or feet. */
+  elevation(metres: number): string {
+    const { symbol } = unitOf('length', this.system);
+    return `${this.words.number(fromSI('length', this.system, metres))}\u00a0${symbol}`;
   }
 
   number(value: number, digits = 0): string {
@@ -67,6 +74,11 @@ export class Teller {
 }
 
 const POINTS = ['n', 'ne', 'e', 'se', 's', 'sw', 'w', 'nw'] as const;
+
+/** Letters that stay on one line. */
+function kept(letters: string): string {
+  return letters.replace(/ /g, '\u00a0');
+}
 
 function wrap(azimuth: number): number {
   return ((azimuth % 360) + 360) % 360;

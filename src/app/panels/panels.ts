@@ -36,6 +36,7 @@ export const benches: readonly Bench[] = [
   {
     id: 'client',
     label: 'Client page',
+    ownRing: true,
     words: ['client'],
     load: () => import('./ClientPanel.svelte'),
   },
