@@ -163,6 +163,23 @@ describe('the openings bench', () => {
     expect(others(after)).toEqual(others(before));
   });
 
+  it('describes a blind of its own, for this opening only', async () => {
+    const before = await projectOf(page);
+    const of = (p: Project) => p.openings.find((o) => o.id === 'west-door')!.blind!;
+    await page.getByRole('button', { name: 'Describe a blind of your own' }).click();
+    await type(page, 'Solar reflectance, upper side', '0.42');
+    await type(page, 'From slat to slat', '70 mm');
+    const after = await projectOf(page);
+    expect(after.blinds).toHaveLength(1);
+    expect(after.blinds[0]).toMatchObject({ reflectanceUpper: 0.42, slatSpacing: 0.07 });
+    expect(of(after)).toEqual({ ...of(before), blind: after.blinds[0].id });
+    const others = (p: Project) => p.openings.filter((o) => o.id !== 'west-door');
+    expect(others(after)).toEqual(others(before));
+    await field(page, 'Own figure for the air past it').click();
+    await type(page, 'Share of the airing left', '0.2');
+    expect(of(await projectOf(page)).flowFactor).toBe(0.2);
+  });
+
   it('refuses what is out of range and says what is allowed', async () => {
     const before = await projectOf(page);
     await type(page, 'Width', '40 m');
