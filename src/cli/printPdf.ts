@@ -27,14 +27,18 @@ export function chromiumPath(): string {
   });
 }
 
-/** Prints a client page to PDF with the built app, which is built first where that is due. */
+/**
+ * Prints a client page to PDF with the built app.
+ * @param given a built app to take as it is; absent: the project's own, built first where that is due
+ */
 export async function printPdf(
   page: ClientPage,
-  dist = join(root, 'dist'),
+  given?: string,
   say: (text: string) => void = () => undefined,
 ): Promise<Uint8Array> {
   const executablePath = chromiumPath();
-  await ensureBuilt(dist, say);
+  const dist = given ?? join(root, 'dist');
+  if (given === undefined) await ensureBuilt(dist, say);
   const { chromium } = await import('playwright-core');
   const server = await serveFolder(dist);
   const browser = await chromium.launch({ executablePath, args: launchFlags });

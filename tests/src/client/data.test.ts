@@ -42,7 +42,7 @@ beforeAll(async () => {
   house = caseOf(awkwardHouse());
   words = await Words.load('en', ['client']);
   teller = new Teller(words, 'metric');
-});
+}, 60_000);
 
 function read(csv: string): string[][] {
   const { data, errors } = Papa.parse<string[]>(csv.replace(/^\ufeff/, ''), {
@@ -73,7 +73,10 @@ describe('CSV', () => {
       "'d",
       'e=f',
     ]);
-    expect(read(csvText(['=head'], [['=x', -1.5]]))).toEqual([["'=head"], ["'=x", '-1.5']]);
+    expect(read(csvText(['=head', 'm'], [['=x', -1.5]]))).toEqual([
+      ["'=head", 'm'],
+      ["'=x", '-1.5'],
+    ]);
   });
 
   it('gives back the monthly sums of the engine', () => {

@@ -17,7 +17,7 @@ beforeAll(async () => {
   house = caseOf(smallHouse());
   english = clientPage(house.facts, await Words.load('en', ['client']), CHOICES);
   german = clientPage(house.facts, await Words.load('de', ['client']), CHOICES);
-});
+}, 60_000);
 
 /** A figure of the page read back as a number. */
 function figure(text: string, decimal = '.'): number {
