@@ -9,6 +9,8 @@ export interface Bench {
   label: string;
   /** It shows the facade ring itself; the others have it beside them. */
   ownRing?: boolean;
+  /** It needs the whole page: neither the ring nor the facade table stands beside it. */
+  alone?: boolean;
   /** The parts of the language files it needs beside the common one. */
   words?: readonly Namespace[];
   /** Loads its panel when it is first shown, so that the page opens quickly. */
@@ -36,7 +38,7 @@ export const benches: readonly Bench[] = [
   {
     id: 'client',
     label: 'Client page',
-    ownRing: true,
+    alone: true,
     words: ['client'],
     load: () => import('./ClientPanel.svelte'),
   },
