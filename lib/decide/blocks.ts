@@ -99,7 +99,7 @@ export function blockJudge(
     const sun = new Float64Array(HOURS);
     const flowFactors = own.map((key) => {
       const part = parts.get(key)!;
-      for (let hour = 0; hour < HOURS; hour++) sun[hour] += part.sun[hour];
+      addTo(sun, part.sun);
       return part.flow;
     });
     const { operative } = runRoom(model, { ...drivers, flowFactors }, sun);
@@ -137,6 +137,10 @@ export function blockJudge(
       { broken: 0, hours: 0 },
     );
   };
+}
+
+function addTo(sum: Float64Array, values: Float64Array): void {
+  for (let hour = 0; hour < HOURS; hour++) sum[hour] += values[hour];
 }
 
 /** A text that is the same wherever an opening's gain is, as long as it moves by itself. */

@@ -11,6 +11,7 @@ import type { Engine } from '../../lib/study/index.ts';
 import { stations } from '../../src/library/climates.ts';
 import { blinds, glazings } from '../../src/library/index.ts';
 import { yearOf } from '../../src/library/year.ts';
+import { sureBench } from './sureBench.ts';
 
 const library = { glazings, blinds, stations };
 const STUDIO = new URL('../../data/examples/studio.shadewright.json', import.meta.url);
@@ -82,7 +83,7 @@ function firstRuns(withRooms: boolean): number {
   return median([once(), once(), once()]);
 }
 
-function report(): void {
+async function report(): Promise<void> {
   const unit = time(7, yardstick);
   const lines: [string, number][] = [['yardstick loop', unit]];
   const engine = createEngine();
@@ -111,6 +112,7 @@ function report(): void {
     console.log(`${ms.toFixed(2).padStart(9)}   ${(ms / unit).toFixed(3).padStart(8)}   ${name}`);
   }
   stageSplit(engine, project);
+  await sureBench();
   console.log(`peak memory: ${Math.round(process.resourceUsage().maxRSS / 1024)} MB`);
 }
 
@@ -138,4 +140,4 @@ if (process.argv[2] === '--first') {
   const start = performance.now();
   run(createEngine(), project, year);
   console.log(performance.now() - start);
-} else if (existsSync(STUDIO)) report();
+} else if (existsSync(STUDIO)) await report();
