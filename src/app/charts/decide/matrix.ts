@@ -35,7 +35,7 @@ export function matrixRange(
   return { low: Math.min(...values), high: Math.max(...values) };
 }
 
-/** Place of a value on a ramp, 0 to 1; the middle where all values are the same. */
+/** Place of a value on a ramp, 0 to 1; 0 where all values are the same. */
 export function placeIn({ low, high }: { low: number; high: number }, value: number): number {
   return high > low ? (value - low) / (high - low) : 0;
 }
