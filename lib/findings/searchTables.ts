@@ -85,7 +85,7 @@ export function searchNotes(all: readonly SearchFindings[], project: Project): s
   const [{ criterion, weights, reserve }] = all;
   const nameOf = (id: string) => project.openings.find((o) => o.id === id)!.name;
   return [
-    `Hours over and the criterion: ${criterion}.${inHand(reserve)}`,
+    `Hours over and the criterion: ${criterion}.${reserveWords(reserve)}`,
     'The best schedule keeps the criterion at the lowest price; where none keeps it, the one least ' +
       `beyond it. ${priceWords(weights)}`,
     ...(reserve > 0
@@ -155,7 +155,7 @@ function priceWords(weights: SearchWeights): string {
   );
 }
 
-function inHand(reserve: number): string {
+function reserveWords(reserve: number): string {
   if (reserve === 0) return '';
   return ` Kept means kept with ${Number((100 * reserve).toFixed(1))} % of the limit in hand.`;
 }

@@ -5,11 +5,12 @@ import { createEngine } from '../study/index.ts';
 import type { Engine, StudyInput } from '../study/index.ts';
 import { checkAllowed } from './allowed.ts';
 import { descend } from './descent.ts';
+import type { Space } from './descent.ts';
 import { FAMILIES, spaceOf } from './families.ts';
 import { findIdeal } from './hindsight.ts';
 import type { IdealSeed } from './hindsight.ts';
 import { RAISED, createJudge } from './judge.ts';
-import type { Judged } from './judge.ts';
+import type { Judged, ScheduleJudge } from './judge.ts';
 import { plainRules } from './plainRules.ts';
 import { wantedFrom } from './starts.ts';
 import { takeTarget, withSchedule } from './target.ts';
@@ -99,41 +100,24 @@ export function* searchSchedule(
     const space = spaceOf(family, context);
     return space ? [{ family, space }] : [];
   });
-  const families: FamilyFinding[] = [];
-  for (const [i, { family, space }] of spaces.entries()) {
-    const shares = spaces.slice(i).reduce((sum, s) => sum + RUN_SHARES[s.family], 0);
-    const rest = most * (1 - IDEAL_SHARE) - judge.runs;
-    const budget = Math.max(1, Math.floor((rest * RUN_SHARES[family]) / shares));
-    const before = judge.runs;
-    const search = descend(space, judge.of, budget, weights.hourOver === 0);
-    let step = search.next();
-    for (; !step.done; step = search.next()) {
-      if (compareScores(step.value.figures, best.figures) < 0) {
-        best = step.value;
+  const runsForAll = most * (1 - IDEAL_SHARE);
+  const families = yield* eachStep(
+    searchFamilies(judge, spaces, { runs: runsForAll, saving: weights.hourOver === 0 }, linesOf),
+    ({ family, tried }) => {
+      if (compareScores(tried.figures, best.figures) < 0) {
+        best = tried;
         choice = family;
       }
-      yield progress(family);
-    }
-    const { best: own, full } = step.value;
-    if (!own) continue;
-    const lines = linesOf(own.schedule);
-    families.push({ family, ...own, lines, runs: judge.runs - before, full });
-  }
+      return progress(family);
+    },
+  );
 
   const plannedBetter = compareScores(planned.figures, best.figures) < 0;
-  let ideal: IdealFinding = { figures: up.figures, days: 0, better: false, runs: 0 };
-  if (spaces.length > 0) {
-    const seed: IdealSeed = plannedBetter
-      ? { ...planned, then: LOWER }
-      : {
-          figures: best.figures,
-          result: judge.study(best.schedule),
-          then: best.schedule.rules[0]?.then ?? LOWER,
-        };
+  let ideal: IdealFinding = { figures: best.figures, days: 0, better: false, runs: 0 };
+  if (!enough) {
+    const seed = plannedBetter ? { ...planned, then: LOWER } : seedOf(judge, best);
     const search = findIdeal(judge, inHand, settings, weights, seed, most - judge.runs);
-    let step = search.next();
-    for (; !step.done; step = search.next()) yield progress('ideal');
-    ideal = step.value;
+    ideal = yield* eachStep(search, () => progress('ideal'));
   }
   return {
     target,
@@ -152,11 +136,54 @@ export function* searchSchedule(
     families,
     choice,
     plannedBetter,
-    found: { ...best, lines: linesOf(best.schedule) },
+    found: {
+      schedule: best.schedule,
+      lines: linesOf(best.schedule),
+      figures: best.figures,
+    },
     ideal,
     runs: judge.runs,
     warnings: up.result.warnings,
   };
+}
+
+/** Goes through a search step by step, telling each step in other words. */
+function* eachStep<Step, Told, End>(
+  search: Generator<Step, End>,
+  tell: (step: Step) => Told,
+): Generator<Told, End> {
+  let step = search.next();
+  for (; !step.done; step = search.next()) yield tell(step.value);
+  return step.value;
+}
+
+/** The best of each family; every schedule run is given as it is known. */
+function* searchFamilies(
+  judge: ScheduleJudge,
+  spaces: readonly { family: FamilyId; space: Space }[],
+  bound: { runs: number; saving: boolean },
+  linesOf: (schedule: Schedule) => string[],
+): Generator<{ family: FamilyId; tried: Judged }, FamilyFinding[]> {
+  const families: FamilyFinding[] = [];
+  for (const [i, { family, space }] of spaces.entries()) {
+    const shares = spaces.slice(i).reduce((sum, s) => sum + RUN_SHARES[s.family], 0);
+    const left = bound.runs - judge.runs;
+    const budget = Math.max(1, Math.floor((left * RUN_SHARES[family]) / shares));
+    const before = judge.runs;
+    const search = descend(space, judge.of, budget, bound.saving);
+    const { best, full } = yield* eachStep(search, (tried) => ({ family, tried }));
+    if (!best) continue;
+    const { schedule, figures } = best;
+    const lines = linesOf(schedule);
+    families.push({ family, schedule, lines, figures, runs: judge.runs - before, full });
+  }
+  return families;
+}
+
+/** A schedule found as what hindsight begins with. */
+function seedOf(judge: ScheduleJudge, { schedule, figures }: Judged): IdealSeed {
+  const then = schedule.rules[0]?.then ?? LOWER;
+  return { figures, result: judge.study(schedule), then };
 }
 
 /** The same in one go. */

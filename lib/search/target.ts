@@ -60,9 +60,9 @@ export function withSchedule(project: Project, target: SearchTarget, schedule: S
     return { ...plan, groups };
   }
   return withOpenings(plan, ids, (opening) => {
-    const use = opening.blind ?? { blind: stockExternal(project, opening) };
-    const { group: _group, ...rest } = { group: undefined, ...use };
-    return { ...opening, blind: { ...rest, schedule: id } };
+    const blind = { ...(opening.blind ?? { blind: stockExternal(project, opening) }) };
+    delete blind.group;
+    return { ...opening, blind: { ...blind, schedule: id } };
   });
 }
 

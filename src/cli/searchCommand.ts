@@ -74,13 +74,13 @@ export function searchCommand(output: Output): Command {
     .option('--json', 'print the findings as JSON and nothing else')
     .addHelpText('after', HELP)
     .action((path: string, options: Options) => {
+      const reserve = reserveOf(options.reserve);
       const { project, warnings, year } = readInput(path, options.weather);
       const input = { project, library: { glazings, blinds }, year };
       const engine = createEngine();
       const print = options.json ? () => undefined : output.print;
       const targets = targetsOf(engine, input, options.target);
       const inTurn = options.inTurn ?? false;
-      const reserve = reserveOf(options.reserve);
       const all = searchAll(engine, input, targets, { inTurn, reserve }, print);
       const json = `${JSON.stringify(searchJson(all, project), null, 2)}\n`;
       if (options.json) output.print(json.trimEnd());
