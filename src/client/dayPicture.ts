@@ -1,4 +1,5 @@
-import { HOURS, STEPS_PER_HOUR, monthOfDay, dayOfYear } from '../../lib/time/index.ts';
+import { summerMonths } from '../../lib/study/index.ts';
+import { DAYS, HOURS, STEPS_PER_HOUR, monthOfDay, dayOfYear } from '../../lib/time/index.ts';
 import type { YearCalendar } from '../../lib/time/index.ts';
 import { fromSI } from '../../lib/units/index.ts';
 import { spread } from '../app/charts/ring/spread.ts';
@@ -35,6 +36,25 @@ export function dayHours(
     sun: pick(room.sun).map((watts) => watts / 1000),
     ...(room.covered ? { covered: hours.map((hour) => hourMean(room.covered!, hour)) } : {}),
   };
+}
+
+/** Day of the year, 0 to 364: the hottest of the summer in a room without shading, by its mean. */
+export function hottestSummerDay(
+  { without }: RoomHours,
+  calendar: YearCalendar,
+  latitude: number,
+): number {
+  const months = summerMonths(latitude);
+  const sums = new Float64Array(DAYS);
+  const hours = new Float64Array(DAYS);
+  for (let hour = 0; hour < HOURS; hour++) {
+    if (!months.includes(calendar.month[hour]!)) continue;
+    const day = calendar.day[hour * STEPS_PER_HOUR]!;
+    sums[day] += without[hour]!;
+    hours[day]++;
+  }
+  const means = [...sums].map((sum, day) => (hours[day]! > 0 ? sum / hours[day]! : -Infinity));
+  return means.indexOf(Math.max(...means));
 }
 
 function hoursOfDay({ day: dayOf }: YearCalendar, day: number): number[] {

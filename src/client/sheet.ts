@@ -4,7 +4,7 @@ import { scheduleCards } from './card.ts';
 import type { ScheduleCard } from './card.ts';
 import { costTexts, costsOf } from './costs.ts';
 import type { CostText } from './costs.ts';
-import { dayHours, dayPicture } from './dayPicture.ts';
+import { dayHours, dayPicture, hottestSummerDay } from './dayPicture.ts';
 import { hottestRoom } from './facts.ts';
 import type { PageFacts } from './facts.ts';
 import { roomHours } from './hours.ts';
@@ -60,7 +60,7 @@ export function clientSheet(facts: PageFacts, teller: Teller, grey: boolean): Sh
   const hottest = hottestRoom(facts);
   const room = hours.rooms.find((r) => r.id === hottest.id)!;
   const limit = project.settings.overheatingLimit;
-  const day = hottest.without.episodes.hottestDay;
+  const day = hottestSummerDay(room, hours.calendar, study.place.latitude);
   const costs = costsOf(facts);
   const page = project.page ?? {};
   const date = new Intl.DateTimeFormat(
