@@ -1,5 +1,6 @@
 import { buildSunYear } from '../sun/index.ts';
-import { HOURS, STEPS, STEPS_PER_HOUR } from '../time/index.ts';
+import { STEPS, STEPS_PER_HOUR } from '../time/index.ts';
+import type { YearCalendar } from '../time/index.ts';
 import type { OpeningResult, RoomResult, StudyResult } from '../study/index.ts';
 
 /** How the rooms behind some openings fare. */
@@ -21,12 +22,36 @@ export function roomFigures(result: StudyResult, rooms: ReadonlySet<string>): Ro
   };
 }
 
-/** 1 at the steps with the sun up; STEPS values. */
-export function sunUpSteps(result: StudyResult): Uint8Array {
-  const { place, calendar } = result;
+const keptSunUp = new WeakMap<YearCalendar, { at: string; up: Uint8Array }>();
+
+/** 1 at the steps with the sun up; STEPS values. Kept, as every variant of a house asks for it. */
+export function sunUpSteps({ place, calendar }: Pick<StudyResult, 'place' | 'calendar'>) {
+  const at = `${place.latitude} ${place.longitude}`;
+  const kept = keptSunUp.get(calendar);
+  if (kept?.at === at) return kept.up;
   const up = new Uint8Array(STEPS);
   for (const step of buildSunYear(place, calendar.year, calendar.startUtc).step) up[step] = 1;
+  keptSunUp.set(calendar, { at, up });
   return up;
+}
+
+const keptSteps = new WeakMap<Uint8Array, { sunUp: Uint8Array; steps: Uint32Array }>();
+
+/**
+ * Steps with the sun up and somebody in; kept by the room's occupied hours.
+ * @param occupied 1 in the hours with somebody in; HOURS values
+ * @param sunUp 1 at the steps with the sun up; STEPS values
+ */
+export function occupiedDaylight(occupied: Uint8Array, sunUp: Uint8Array): Uint32Array {
+  const kept = keptSteps.get(occupied);
+  if (kept?.sunUp === sunUp) return kept.steps;
+  const list: number[] = [];
+  for (let step = 0; step < STEPS; step++) {
+    if (sunUp[step] === 1 && occupied[Math.floor(step / STEPS_PER_HOUR)] === 1) list.push(step);
+  }
+  const steps = Uint32Array.from(list);
+  keptSteps.set(occupied, { sunUp, steps });
+  return steps;
 }
 
 /** Hours of the year with somebody in, the sun up and the blind of an opening down. */
@@ -38,14 +63,9 @@ export function viewHoursLost(
   const occupied = rooms.find((r) => r.id === opening.room)?.runs.with.model.occupied;
   if (!opening.blind || !occupied) return 0;
   const { state } = opening.blind;
-  let steps = 0;
-  for (let hour = 0; hour < HOURS; hour++) {
-    if (occupied[hour] === 0) continue;
-    for (let k = hour * STEPS_PER_HOUR; k < (hour + 1) * STEPS_PER_HOUR; k++) {
-      if (state[k] !== 0) steps += sunUp[k];
-    }
-  }
-  return steps / STEPS_PER_HOUR;
+  let lost = 0;
+  for (const step of occupiedDaylight(occupied, sunUp)) if (state[step] !== 0) lost++;
+  return lost / STEPS_PER_HOUR;
 }
 
 /** The same of several openings: the mean over their glass. */

@@ -19,7 +19,13 @@ export { createRuns } from './runs.ts';
 export type { Runs } from './runs.ts';
 export { TREATMENTS, facadeMatrix, facadesOf } from './matrix.ts';
 export type { Cell, FacadeInHand, FacadeMatrix, Others, PlanContext, Treatment } from './matrix.ts';
-export { gainOfOpenings, meanViewHoursLost, roomFigures, sunUpSteps } from './figures.ts';
+export {
+  gainOfOpenings,
+  meanViewHoursLost,
+  occupiedDaylight,
+  roomFigures,
+  sunUpSteps,
+} from './figures.ts';
 export type { RoomFigures } from './figures.ts';
 export { openingFigures } from './firstLast.ts';
 export type { OpeningFigures } from './firstLast.ts';

@@ -1,6 +1,8 @@
+import { occupiedDaylight } from '../decide/index.ts';
 import { blindOptics, diffuseOptics, insectScreenFactor } from '../blind/index.ts';
+import type { Blind, BlindSetting } from '../blind/index.ts';
 import type { RuleAction } from '../schedule/index.ts';
-import { DAYS, HOURS, STEPS_PER_HOUR } from '../time/index.ts';
+import { DAYS, STEPS_PER_HOUR } from '../time/index.ts';
 import { resolveHouse } from '../study/index.ts';
 import type {
   BlindInPlace,
@@ -85,25 +87,18 @@ function meanShares(
     blind ? 1 - share[k] * (1 - lightThrough(action, blind)) : 1,
   );
   const hung = screen && screenByDay(screen);
-  let steps = 0;
   let covered = 0;
   let passed = 0;
-  for (let hour = 0; hour < HOURS; hour++) {
-    if (occupied[hour] === 0) continue;
-    const first = hour * STEPS_PER_HOUR;
-    const mesh = hung ? hung[calendar.day[first]] : 1;
-    for (let step = first; step < first + STEPS_PER_HOUR; step++) {
-      if (sunUp[step] === 0) continue;
-      const state = moved ? moved.state[step] : 0;
-      steps++;
-      covered += share[state] ?? 0;
-      passed += mesh * (through[state] ?? 1);
-    }
+  const steps = occupiedDaylight(occupied, sunUp);
+  for (const step of steps) {
+    const state = moved ? moved.state[step] : 0;
+    covered += share[state] ?? 0;
+    passed += (hung ? hung[calendar.day[step]] : 1) * (through[state] ?? 1);
   }
   return {
-    hours: steps / STEPS_PER_HOUR,
+    hours: steps.length / STEPS_PER_HOUR,
     covered: covered / STEPS_PER_HOUR,
-    passed: steps > 0 ? passed / steps : 1,
+    passed: steps.length > 0 ? passed / steps.length : 1,
   };
 }
 
@@ -111,18 +106,24 @@ function coveredShare(action: RuleAction): number {
   return action.kind === 'raise' ? 0 : (action.share ?? 1);
 }
 
-/** Share of evenly bright light that a lowered blind lets through. */
+const keptLight = new WeakMap<Blind, Map<number, number>>();
+
+/** Share of evenly bright light that a lowered blind lets through; kept by blind and slat angle. */
 function lightThrough(action: RuleAction, { blind, standingAngle }: BlindInPlace): number {
-  const angle = action.kind === 'tilt' ? action.angle : standingAngle;
-  const optics =
-    blind.kind === 'slats'
-      ? blindOptics(blind, {
-          kind: 'tilt',
-          angle: Math.min(Math.max(angle, blind.angleMin), blind.angleMax),
-        })
-      : blindOptics(blind, { kind: 'down' });
-  const { all } = diffuseOptics(optics);
-  return all.tauDirect + all.tauDiffuse;
+  const wanted = action.kind === 'tilt' ? action.angle : standingAngle;
+  const angle =
+    blind.kind === 'slats' ? Math.min(Math.max(wanted, blind.angleMin), blind.angleMax) : 0;
+  const kept = keptLight.get(blind) ?? new Map<number, number>();
+  keptLight.set(blind, kept);
+  let through = kept.get(angle);
+  if (through === undefined) {
+    const setting: BlindSetting =
+      blind.kind === 'slats' ? { kind: 'tilt', angle } : { kind: 'down' };
+    const { all } = diffuseOptics(blindOptics(blind, setting));
+    through = all.tauDirect + all.tauDiffuse;
+    kept.set(angle, through);
+  }
+  return through;
 }
 
 /** What a screen leaves of the light by day 0 to 364. */
