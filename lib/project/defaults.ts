@@ -1,5 +1,5 @@
 import { defaultRoom, nightAiring, roomDefaults } from '../room/index.ts';
-import { FORMAT, VERSION } from './migrate.ts';
+import { FORMAT, VERSION } from './format.ts';
 import type { Project, ProjectOpening, ProjectWall } from './schema.ts';
 
 type OpeningKind = ProjectOpening['kind'];

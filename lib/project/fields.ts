@@ -1,4 +1,8 @@
-import { z } from 'zod';
+import { config, z } from 'zod';
+
+// Schemas make no code from text: a page with a strict content security policy allows none, and the
+// browser complains at the attempt. It counts for the schemas made after it.
+config({ jitless: true });
 
 /** What a form or an error message must know of one field of the project file. */
 export interface FieldHint {

@@ -2,15 +2,6 @@ import type { z } from 'zod';
 import { hints, type FieldHint } from './fields.ts';
 import { projectSchema } from './schema.ts';
 
-/**
- * Range, unit and where to find a field, for a form: `fieldHint('openings[].frame.Uf')`. Where a
- * field exists in several kinds of a thing, the first kind that has it counts.
- */
-export function fieldHint(path: string): FieldHint | undefined {
-  const keys = path.replace(/\[\]/g, '.[]').split('.').filter(Boolean);
-  return find(projectSchema, keys);
-}
-
 interface Definition {
   innerType?: z.core.$ZodType;
   in?: z.core.$ZodType;
@@ -19,21 +10,26 @@ interface Definition {
   shape?: Record<string, z.core.$ZodType>;
 }
 
-function find(schema: z.core.$ZodType, keys: readonly string[]): FieldHint | undefined {
-  const def = schema._zod.def as Definition;
-  if (keys.length === 0 && hints.has(schema)) return hints.get(schema);
-  const wrapped = def.innerType ?? def.in;
-  if (wrapped) return find(wrapped, keys);
-  if (def.options) {
-    for (const option of def.options) {
-      const hint = find(option, keys);
-      if (hint) return hint;
-    }
-    return undefined;
+/**
+ * Range, unit and where to find every field that has them, for forms; by path:
+ * `openings[].frame.Uf`. Where a field exists in several kinds of a thing, the first kind that has
+ * it counts.
+ */
+export function fieldHints(): Map<string, FieldHint> {
+  const found = new Map<string, FieldHint>();
+  collect(projectSchema, '', found);
+  return found;
+}
+
+function collect(schema: z.core.$ZodType, path: string, found: Map<string, FieldHint>): void {
+  const hint = hints.get(schema);
+  if (hint && !found.has(path)) found.set(path, hint);
+  const { innerType, in: input, options, element, shape } = schema._zod.def as Definition;
+  const wrapped = innerType ?? input;
+  if (wrapped) collect(wrapped, path, found);
+  for (const option of options ?? []) collect(option, path, found);
+  if (element) collect(element, `${path}[]`, found);
+  for (const [key, field] of Object.entries(shape ?? {})) {
+    collect(field, path ? `${path}.${key}` : key, found);
   }
-  const [key, ...rest] = keys;
-  if (key === undefined) return undefined;
-  const next =
-    key === '[]' ? def.element : def.shape && Object.hasOwn(def.shape, key) && def.shape[key];
-  return next ? find(next, rest) : undefined;
 }

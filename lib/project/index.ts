@@ -12,7 +12,8 @@ export type {
   ProjectSite,
   ProjectWall,
 } from './schema.ts';
-export { FORMAT, migrate, VERSION } from './migrate.ts';
+export { FORMAT, VERSION } from './format.ts';
+export { migrate } from './migrate.ts';
 export type { Migration } from './migrate.ts';
 export { serializeProject } from './serialize.ts';
 export {
@@ -24,6 +25,6 @@ export {
   newWall,
 } from './defaults.ts';
 export { defaultSources } from './defaultSources.ts';
-export { fieldHint } from './formHint.ts';
+export { fieldHints } from './formHint.ts';
 export type { FieldHint } from './fields.ts';
 export { geometryOf, planeOf } from './geometry.ts';

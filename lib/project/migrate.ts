@@ -1,9 +1,7 @@
 import type { Problem } from '../problem/index.ts';
+import { FORMAT, VERSION } from './format.ts';
 import { show } from './issues.ts';
 import { isRecord } from './walk.ts';
-
-export const FORMAT = 'shadewright-project';
-export const VERSION = 1;
 
 type Json = Record<string, unknown>;
 

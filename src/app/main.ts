@@ -1,5 +1,4 @@
 import './state/engineWorker.ts';
-import './strict.ts';
 
-// Loaded afterwards, as the parts of the page make schemas while they are loaded.
+// Loaded afterwards, so that the engine's worker is under way first.
 void import('./start.ts');

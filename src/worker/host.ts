@@ -1,6 +1,6 @@
 import { InputError } from '../../lib/problem/index.ts';
-import type { Project } from '../../lib/project/index.ts';
-import { checkProject } from '../../lib/project/index.ts';
+import type { FieldHint, Project } from '../../lib/project/index.ts';
+import { checkProject, fieldHints } from '../../lib/project/index.ts';
 import { createEngine, roomDetail } from '../../lib/study/index.ts';
 import type { RoomDetail, RoomRun, StudyResult } from '../../lib/study/index.ts';
 import type { ClimateStation, TypicalYear, WeatherSite } from '../../lib/climate/index.ts';
@@ -57,6 +57,11 @@ export class EngineHost {
   async preview(file: HourlyFile, site: WeatherSite): Promise<WeatherPreview> {
     const { previewWeather } = await import('./weatherPreview.ts');
     return previewWeather(file, site);
+  }
+
+  /** Range, unit and where to find every field of the project file, by path. */
+  fieldHints(): ReadonlyMap<string, FieldHint> {
+    return fieldHints();
   }
 
   /** Checks a project and runs its year; problems come back as data. */

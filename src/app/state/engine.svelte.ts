@@ -17,6 +17,7 @@ import type {
 import type { EngineHost } from '../../worker/host.ts';
 import type { SunDays } from '../../worker/sunDays.ts';
 import type { SunHours } from '../../worker/sunHours.ts';
+import { takeFieldHints } from './fieldHints.svelte.ts';
 
 /** A finished run: its summary, and a number by which charts know that series are of this run. */
 export interface Run {
@@ -46,6 +47,7 @@ export class EngineState {
   #given: HourlyFile | undefined;
   #working = false;
   #runs = 0;
+  #hinted = false;
   #series = new Map<string, Promise<unknown>>();
 
   constructor(worker: Worker) {
@@ -79,6 +81,7 @@ export class EngineState {
         }
         const reply = await this.#host.run(project);
         this.fault = undefined;
+        void this.#hint();
         if (reply.ok) {
           const { summary, warnings, milliseconds } = reply;
           this.#series.clear();
@@ -94,6 +97,13 @@ export class EngineState {
       }
     }
     this.busy = this.#working = false;
+  }
+
+  /** Ranges of the fields; asked for once, after the first answer. */
+  async #hint(): Promise<void> {
+    if (this.#hinted) return;
+    this.#hinted = true;
+    takeFieldHints(await this.#host.fieldHints());
   }
 
   /** What an hourly text would give at a site, before it is taken. */

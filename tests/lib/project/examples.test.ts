@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { checkProject, fieldHint, serializeProject } from '../../../lib/project/index.ts';
+import { checkProject, fieldHints, serializeProject } from '../../../lib/project/index.ts';
 import { EXAMPLES, exampleText, shippedLibrary } from './library.ts';
 import { pathsTo, shape, type Json } from './paths.ts';
 
@@ -27,8 +27,9 @@ describe.each(EXAMPLES)('example %s', (name) => {
     const root = JSON.parse(text) as Json;
     const paths = pathsTo(root, (v, p) => typeof v === 'number' && p[0] !== 'version');
     expect(paths.length).toBeGreaterThan(200);
+    const hints = fieldHints();
     for (const path of paths.map(shape).filter((p) => !/insectScreen\.share$/.test(p))) {
-      const hint = fieldHint(path);
+      const hint = hints.get(path);
       expect(hint, path).toBeDefined();
       expect(hint!.where.length, path).toBeGreaterThan(10);
     }

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { compileOpening } from '../../../lib/opening/index.ts';
-import { fieldHint, geometryOf, newOpening } from '../../../lib/project/index.ts';
+import { fieldHints, geometryOf, newOpening } from '../../../lib/project/index.ts';
 import type { ProjectOpening } from '../../../lib/project/index.ts';
 import { blindPose, blindUp, inSeason } from '../../../src/app/charts/cut/blindDrawing.ts';
 import { cutFrame, fitScale, scaleBar, turned } from '../../../src/app/charts/cut/frame.ts';
@@ -224,7 +224,9 @@ describe('handles', () => {
     reveal: { head: 0.1, sill: 0.11, left: 0.12, right: 0.13 },
   });
   const gap = { vertical: 0.2, plan: 0.2 };
-  const handles = cutHandles(subject(opening), gap);
+  const hints = fieldHints();
+  const hintOf = (field: string) => hints.get(field);
+  const handles = cutHandles(subject(opening), gap, hintOf);
 
   it('are there for every dimension of every part', () => {
     expect(handles.map((h) => h.id).sort()).toEqual(
@@ -244,14 +246,14 @@ describe('handles', () => {
         'width',
       ].sort(),
     );
-    expect(cutHandles(subject(sample()), gap)).toHaveLength(7);
+    expect(cutHandles(subject(sample()), gap, hintOf)).toHaveLength(7);
   });
 
   it.each(handles.map((h) => [h.id, h] as const))('%s sets its own field only', (id, handle) => {
     const draft = structuredClone(opening);
     const next = handle.value + 0.05;
     handle.set(draft, next);
-    const after = cutHandles(subject(draft), gap);
+    const after = cutHandles(subject(draft), gap, hintOf);
     for (const other of after) {
       const before = handles.find((h) => h.id === other.id)!;
       if (other.id === id) expect(other.value).toBeCloseTo(next, 9);
@@ -267,7 +269,7 @@ describe('handles', () => {
     for (const handle of handles) {
       const draft = structuredClone(opening);
       handle.set(draft, handle.value + 0.05);
-      const moved = cutHandles(subject(draft), gap).find((h) => h.id === handle.id)!;
+      const moved = cutHandles(subject(draft), gap, hintOf).find((h) => h.id === handle.id)!;
       const by = [moved.spot[0] - handle.spot[0], moved.spot[1] - handle.spot[1]];
       expect(by[0] * handle.direction[0] + by[1] * handle.direction[1]).toBeCloseTo(0.05, 9);
     }
@@ -275,7 +277,7 @@ describe('handles', () => {
 
   it('keep to the ranges of the project file, to the wall and to the frame', () => {
     for (const handle of handles) {
-      const hint = fieldHint(handle.field)!;
+      const hint = hintOf(handle.field)!;
       expect(handle.min).toBeGreaterThanOrEqual(hint.min!);
       expect(handle.max).toBeLessThanOrEqual(hint.max!);
     }

@@ -1,5 +1,4 @@
-import { fieldHint } from '../../../../lib/project/index.ts';
-import type { ProjectOpening } from '../../../../lib/project/index.ts';
+import type { FieldHint, ProjectOpening } from '../../../../lib/project/index.ts';
 import { setSetBack, setSize } from '../../openings/edits.ts';
 import type { Spot } from './frame.ts';
 import { PLATE, depth, wallBelow } from './shapes.ts';
@@ -34,10 +33,12 @@ type Draft = Omit<CutHandle, 'min' | 'max'> & { min?: number; max?: number };
 /**
  * The handles of an opening's sections: those of parts it has.
  * @param gap room that keeps a handle apart from what it measures, m of either section
+ * @param hintOf range of a field of the project file
  */
 export function cutHandles(
   subject: CutSubject,
   gap: { vertical: number; plan: number },
+  hintOf: (field: string) => FieldHint | undefined,
 ): CutHandle[] {
   const { opening, thickness } = subject;
   const { width, height, frame, overhang } = opening;
@@ -93,7 +94,7 @@ export function cutHandles(
     ...finHandles(opening, 'finRight', gap.plan),
   ];
   return drafts.map((draft) => {
-    const hint = fieldHint(draft.field);
+    const hint = hintOf(draft.field);
     return {
       ...draft,
       min: Number(Math.max(draft.min ?? 0, hint?.min ?? 0).toFixed(5)),
