@@ -27,11 +27,11 @@ import { compareScores, mostRunsOf, reserveOf, weightsOf } from './weights.ts';
 
 /** Shares of the runs: a timer has the most figures to set, a room sensor the fewest. */
 const RUN_SHARES: Record<FamilyId, number> = {
-  timer: 6,
+  timer: 5,
   irradiance: 2,
   tracking: 2,
   room: 1,
-  roomSun: 2,
+  roomSun: 3,
 };
 const LOWER: RuleAction = { kind: 'lower' };
 /** Part of the runs kept for the reference with hindsight. */
