@@ -1,5 +1,5 @@
 import workerpool from 'workerpool';
-import script from './browserWorker.ts?worker&url';
+import script from './worker.ts?worker&url';
 import { poolOf, workersFor } from './pool.ts';
 import type { Pool, Sent } from './pool.ts';
 
