@@ -1,4 +1,5 @@
 import type { Language, Words } from '../words/index.ts';
+import { InputError } from '../../lib/problem/index.ts';
 import type { UnitSystem } from '../../lib/units/index.ts';
 import { technicalAppendix } from './appendix.ts';
 import type { Appendix } from './appendix.ts';
@@ -32,7 +33,20 @@ export interface ClientPage {
   appendix?: Appendix;
 }
 
+/**
+ * The client page with what is to be printed with it.
+ * @throws InputError for a house without a room, which has nothing to be judged by
+ */
 export function clientPage(facts: PageFacts, words: Words, choices: PageChoices): ClientPage {
+  if (facts.study.rooms.length === 0) {
+    throw new InputError({
+      path: 'rooms',
+      message: 'are none, so there is nothing to judge the sun by',
+      value: '0 rooms',
+      allowed: 'one room or more',
+      fix: 'Add a room and say which openings are in it.',
+    });
+  }
   const teller = new Teller(words, choices.system);
   const { size, grey } = choices;
   return {

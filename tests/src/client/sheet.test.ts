@@ -1,4 +1,5 @@
 import { beforeAll, describe, expect, it } from 'vitest';
+import { InputError } from '../../../lib/problem/index.ts';
 import { HOURS, STEPS_PER_HOUR } from '../../../lib/time/index.ts';
 import { answerHouse, clientPage, costsOf, neededOpenings } from '../../../src/client/index.ts';
 import type { ClientPage } from '../../../src/client/index.ts';
@@ -139,6 +140,18 @@ describe('the client page', () => {
     ]) {
       expect(text).toContain(word);
     }
+  });
+});
+
+describe('a house that is hardly begun', () => {
+  it('has a page without openings, and says what is missing without rooms', async () => {
+    const words = await Words.load('de', ['client']);
+    const empty = caseOf({ ...smallHouse(), openings: [] });
+    const { sheet, order } = clientPage(empty.facts, words, CHOICES);
+    expect(sheet.answer.kind).toBe('none');
+    expect(order!.tables[0]!.rows).toEqual([]);
+    const homeless = caseOf({ ...smallHouse(), openings: [], rooms: [] });
+    expect(() => clientPage(homeless.facts, words, CHOICES)).toThrow(InputError);
   });
 });
 
