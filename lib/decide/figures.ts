@@ -62,10 +62,16 @@ export function viewHoursLost(
 ): number {
   const occupied = rooms.find((r) => r.id === opening.room)?.runs.with.model.occupied;
   if (!opening.blind || !occupied) return 0;
-  const { state } = opening.blind;
-  let lost = 0;
-  for (const step of occupiedDaylight(occupied, sunUp)) if (state[step] !== 0) lost++;
-  return lost / STEPS_PER_HOUR;
+  const steps = occupiedDaylight(occupied, sunUp);
+  const [raised] = stepsByAction(opening.blind.state, steps);
+  return (steps.length - raised) / STEPS_PER_HOUR;
+}
+
+/** How many of some steps a blind spends in each of its actions; 256 values by action number. */
+export function stepsByAction(state: Uint8Array, steps: Uint32Array): Uint32Array {
+  const counts = new Uint32Array(256);
+  for (const step of steps) counts[state[step]]++;
+  return counts;
 }
 
 /** The same of several openings: the mean over their glass. */

@@ -24,6 +24,7 @@ export {
   meanViewHoursLost,
   occupiedDaylight,
   roomFigures,
+  stepsByAction,
   sunUpSteps,
 } from './figures.ts';
 export type { RoomFigures } from './figures.ts';

@@ -3,6 +3,7 @@ export type { Engine, StudyInput } from './engine.ts';
 export { StageCache } from './cache.ts';
 export type { StageCost } from './cache.ts';
 export { resolveHouse } from './resolve.ts';
+export { daysInSeason } from './screen.ts';
 export type { House, Library } from './resolve.ts';
 export type { StudyPlace } from './place.ts';
 export type { BlindYear } from './blindYear.ts';

@@ -1,9 +1,10 @@
-import { occupiedDaylight } from '../decide/index.ts';
+import { occupiedDaylight, stepsByAction } from '../decide/index.ts';
 import { blindOptics, diffuseOptics, insectScreenFactor } from '../blind/index.ts';
 import type { Blind, BlindSetting } from '../blind/index.ts';
 import type { RuleAction } from '../schedule/index.ts';
-import { DAYS, STEPS_PER_HOUR } from '../time/index.ts';
-import { resolveHouse } from '../study/index.ts';
+import { STEPS_PER_HOUR } from '../time/index.ts';
+import type { YearCalendar } from '../time/index.ts';
+import { daysInSeason, resolveHouse } from '../study/index.ts';
 import type {
   BlindInPlace,
   HouseOpening,
@@ -86,14 +87,17 @@ function meanShares(
   const through = (moved?.actions ?? []).map((action, k) =>
     blind ? 1 - share[k] * (1 - lightThrough(action, blind)) : 1,
   );
-  const hung = screen && screenByDay(screen);
-  let covered = 0;
-  let passed = 0;
   const steps = occupiedDaylight(occupied, sunUp);
-  for (const step of steps) {
-    const state = moved ? moved.state[step] : 0;
-    covered += share[state] ?? 0;
-    passed += (hung ? hung[calendar.day[step]] : 1) * (through[state] ?? 1);
+  /** Sum over some steps of what each is worth by the blind's action; `raised` without a blind. */
+  const sum = (some: Uint32Array, worth: readonly number[], raised: number) =>
+    moved
+      ? stepsByAction(moved.state, some).reduce((all, n, k) => all + n * (worth[k] ?? 0), 0)
+      : some.length * raised;
+  const covered = sum(steps, share, 0);
+  let passed = sum(steps, through, 1);
+  if (screen) {
+    const { diffuse } = insectScreenFactor(screen.fabric, screen.share);
+    passed -= (1 - diffuse) * sum(stepsInSeason(steps, screen, calendar), through, 1);
   }
   return {
     hours: steps.length / STEPS_PER_HOUR,
@@ -126,9 +130,12 @@ function lightThrough(action: RuleAction, { blind, standingAngle }: BlindInPlace
   return through;
 }
 
-/** What a screen leaves of the light by day 0 to 364. */
-function screenByDay({ fabric, share, from, to }: ScreenInPlace): Float64Array {
-  const { diffuse } = insectScreenFactor(fabric, share);
-  const isIn = (day: number) => (from <= to ? day >= from && day <= to : day >= from || day <= to);
-  return Float64Array.from({ length: DAYS }, (_, day) => (isIn(day) ? diffuse : 1));
+/** Those of some steps that fall on days on which a screen hangs. */
+function stepsInSeason(
+  steps: Uint32Array,
+  { from, to }: ScreenInPlace,
+  { day }: YearCalendar,
+): Uint32Array {
+  const season = daysInSeason(from, to);
+  return steps.filter((step) => season[day[step]] === 1);
 }
