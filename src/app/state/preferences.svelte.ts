@@ -7,7 +7,10 @@ export type Theme = (typeof themes)[number];
 const THEME = 'shadewright.theme';
 const LANGUAGE = 'shadewright.language';
 
-/** How the page looks and speaks; kept on this machine. */
+/**
+ * How the page looks, and the language of the benches that have their words from language files;
+ * kept on this machine.
+ */
 export class Preferences {
   #theme = $state<Theme>(stored(THEME, themes));
   #language = $state<Language>(stored(LANGUAGE, languages));
@@ -28,13 +31,11 @@ export class Preferences {
 
   set language(language: Language) {
     this.#language = language;
-    document.documentElement.lang = language;
     keep(LANGUAGE, language);
   }
 
   constructor() {
     show(this.#theme);
-    document.documentElement.lang = this.#language;
   }
 }
 
