@@ -1,11 +1,9 @@
-import { readFileSync } from 'node:fs';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import type { Page } from 'playwright-core';
 import studio from '../../data/examples/studio.shadewright.json' with { type: 'json' };
 import { TREATMENTS, decide, plannedExternal, searchSets } from '../../lib/decide/index.ts';
 import type { Decision, Others, VerdictKind } from '../../lib/decide/index.ts';
 import { parseProject } from '../../lib/project/index.ts';
-import type { Project } from '../../lib/project/index.ts';
 import { StageCache, createEngine } from '../../lib/study/index.ts';
 import { compareSchemes, stockSchemes } from '../../lib/sure/index.ts';
 import { stations } from '../../src/library/climates.ts';
@@ -14,6 +12,7 @@ import { yearOf } from '../../src/library/year.ts';
 import { openApp } from './app.ts';
 import type { OpenApp } from './app.ts';
 import { accessProblems } from './axe.ts';
+import { projectOf } from './house.ts';
 
 /** A decision takes some seconds; a shared machine may need many more. */
 const PATIENCE = { timeout: 120_000 };
@@ -35,12 +34,6 @@ const VERDICTS: Record<VerdictKind, string> = {
 
 const whole = (value: number) => Math.round(value).toLocaleString('en').replace('-0', '0');
 const plain = (text: string) => text.replaceAll('\u00a0', ' ').replace(/\s+/g, ' ').trim();
-
-async function projectOf(page: Page): Promise<Project> {
-  const download = page.waitForEvent('download');
-  await page.keyboard.press('Control+s');
-  return JSON.parse(readFileSync(await (await download).path(), 'utf8')) as Project;
-}
 
 /** Texts of the cells of the matrix by facade and measure, without their mark. */
 async function matrixCells(page: Page): Promise<Record<string, string>> {

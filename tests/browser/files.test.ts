@@ -1,10 +1,9 @@
-import { readFile } from 'node:fs/promises';
 import { afterEach, describe, expect, it } from 'vitest';
 import type { Page } from 'playwright-core';
 import studio from '../../data/examples/studio.shadewright.json' with { type: 'json' };
 import { openApp } from './app.ts';
 import type { OpenApp } from './app.ts';
-import { fromMenu, houseFigures, projectName, rename, saved } from './house.ts';
+import { fromMenu, houseFigures, projectName, rename, saved, savedFile } from './house.ts';
 
 let app: OpenApp;
 let page: Page;
@@ -34,12 +33,7 @@ async function open(text: string, name = 'house.shadewright.json'): Promise<void
     .setInputFiles({ name, mimeType: 'application/json', buffer: Buffer.from(text) });
 }
 
-async function saveToFile(): Promise<{ name: string; text: string }> {
-  const download = page.waitForEvent('download');
-  await page.keyboard.press('Control+s');
-  const file = await download;
-  return { name: file.suggestedFilename(), text: await readFile(await file.path(), 'utf8') };
-}
+const saveToFile = () => savedFile(page);
 
 describe('work in progress', () => {
   it('is there again after a reload', async () => {

@@ -1,4 +1,6 @@
+import { readFile } from 'node:fs/promises';
 import type { Locator, Page } from 'playwright-core';
+import type { Project } from '../../lib/project/index.ts';
 
 /** The row of the facade table that sums up the house, once the figures are there. */
 export function houseRow(page: Page): Locator {
@@ -45,4 +47,20 @@ export function projectName(page: Page): Locator {
 export async function rename(page: Page, name: string): Promise<void> {
   await projectName(page).fill(name);
   await projectName(page).press('Enter');
+}
+
+/** The file that Ctrl+S hands over; pressed once more where a busy browser lets it pass. */
+export async function savedFile(page: Page): Promise<{ name: string; text: string }> {
+  const save = async () => {
+    const download = page.waitForEvent('download', { timeout: 15_000 });
+    await page.keyboard.press('Control+s');
+    return download;
+  };
+  const file = await save().catch(save);
+  return { name: file.suggestedFilename(), text: await readFile(await file.path(), 'utf8') };
+}
+
+/** The project as the page saves it. */
+export async function projectOf(page: Page): Promise<Project> {
+  return JSON.parse((await savedFile(page)).text) as Project;
 }

@@ -4,7 +4,8 @@ import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import type { Page } from 'playwright-core';
 import type { Project } from '../../lib/project/index.ts';
 import type { OpenApp } from './app.ts';
-import { changes, choose, field, openAll, openBench, projectOf, type } from './openingsBench.ts';
+import { projectOf } from './house.ts';
+import { changes, choose, field, openAll, openBench, type } from './openingsBench.ts';
 import type { Leaves } from './openingsBench.ts';
 
 describe('the openings bench', () => {

@@ -1,4 +1,3 @@
-import { readFileSync } from 'node:fs';
 import type { Locator, Page } from 'playwright-core';
 import type { Project } from '../../lib/project/index.ts';
 import { openApp } from './app.ts';
@@ -11,13 +10,6 @@ export async function openBench(options: Parameters<typeof openApp>[0] = {}): Pr
   const app = await openApp({ path: BENCH, ...options });
   await app.page.locator('[data-opening="west-door"]').waitFor();
   return app;
-}
-
-/** The project as the page saves it. */
-export async function projectOf(page: Page): Promise<Project> {
-  const download = page.waitForEvent('download');
-  await page.keyboard.press('Control+s');
-  return JSON.parse(readFileSync(await (await download).path(), 'utf8')) as Project;
 }
 
 export type Leaves = Record<string, unknown>;

@@ -1,7 +1,8 @@
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import type { Page } from 'playwright-core';
 import type { OpenApp } from './app.ts';
-import { changes, drag, middle, openBench, projectOf } from './openingsBench.ts';
+import { projectOf } from './house.ts';
+import { changes, drag, middle, openBench } from './openingsBench.ts';
 
 describe('the facade ring and the wall cut', () => {
   let app: OpenApp;

@@ -12,6 +12,7 @@ import { blinds, glazings } from '../../src/library/index.ts';
 import { yearOf } from '../../src/library/year.ts';
 import { openApp } from './app.ts';
 import type { OpenApp } from './app.ts';
+import { projectOf } from './house.ts';
 
 /** A run takes well under a second; a shared machine may need more. */
 const PATIENCE = { timeout: 30_000, interval: 100 };
@@ -81,12 +82,6 @@ function changes(before: Project, after: Project): Leaves {
   const [a, b] = [before, after].map(({ rooms, settings }) => leaves({ rooms, settings }));
   const paths = new Set([...Object.keys(a), ...Object.keys(b)]);
   return Object.fromEntries([...paths].filter((p) => a[p] !== b[p]).map((p) => [p, b[p]]));
-}
-
-async function projectOf(page: Page): Promise<Project> {
-  const download = page.waitForEvent('download');
-  await page.keyboard.press('Control+s');
-  return JSON.parse(readFileSync(await (await download).path(), 'utf8')) as Project;
 }
 
 describe('the room bench', () => {
