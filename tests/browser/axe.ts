@@ -26,3 +26,19 @@ export async function accessProblems(page: Page): Promise<string[]> {
       nodes.map((node) => `${id}: ${JSON.stringify(node.target)} ${node.failureSummary ?? ''}`),
     );
 }
+
+/** Every finding of axe-core in the bench on screen, however light, a line each. */
+export async function benchFaults(page: Page): Promise<string[]> {
+  await page.evaluate(axe.source);
+  return page.evaluate(async () => {
+    const { axe } = globalThis as unknown as {
+      axe: {
+        run(node: Element): Promise<{ violations: { id: string; nodes: { html: string }[] }[] }>;
+      };
+    };
+    const { violations } = await axe.run(document.querySelector('[data-bench-shown]')!);
+    return violations.map(
+      (v) => `${v.id}: ${v.nodes.map((n) => n.html.slice(0, 160)).join(' | ')}`,
+    );
+  });
+}

@@ -1,9 +1,8 @@
-import { readFileSync } from 'node:fs';
-import { createRequire } from 'node:module';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import type { Page } from 'playwright-core';
 import type { Project } from '../../lib/project/index.ts';
 import type { OpenApp } from './app.ts';
+import { benchFaults } from './axe.ts';
 import { projectOf } from './house.ts';
 import { changes, choose, field, openAll, openBench, type } from './openingsBench.ts';
 import type { Leaves } from './openingsBench.ts';
@@ -246,8 +245,6 @@ describe('the buttons of the openings bench', () => {
 });
 
 describe('the openings bench for everyone', () => {
-  const axe = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
-
   it.each([
     { width: 1440, height: 900, dark: false },
     { width: 768, height: 1024, dark: true },
@@ -257,21 +254,7 @@ describe('the openings bench for everyone', () => {
     try {
       await choose(app.page, 'West door');
       await openAll(app.page);
-      await app.page.addScriptTag({ content: axe });
-      const found = await app.page.evaluate(async () => {
-        const { axe } = globalThis as unknown as {
-          axe: {
-            run(
-              node: Element,
-            ): Promise<{ violations: { id: string; nodes: { html: string }[] }[] }>;
-          };
-        };
-        const { violations } = await axe.run(document.querySelector('[data-bench-shown]')!);
-        return violations.map(
-          (v) => `${v.id}: ${v.nodes.map((n) => n.html.slice(0, 160)).join(' | ')}`,
-        );
-      });
-      expect(found).toEqual([]);
+      expect(await benchFaults(app.page)).toEqual([]);
       const wide = await app.page.evaluate(() => document.documentElement.scrollWidth - innerWidth);
       expect(wide).toBeLessThanOrEqual(0);
       expect(app.errors).toEqual([]);

@@ -1,5 +1,3 @@
-import { readFileSync } from 'node:fs';
-import { createRequire } from 'node:module';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import type { Page } from 'playwright-core';
 import studio from '../../data/examples/studio.shadewright.json' with { type: 'json' };
@@ -12,6 +10,7 @@ import { blinds, glazings } from '../../src/library/index.ts';
 import { yearOf } from '../../src/library/year.ts';
 import { openApp } from './app.ts';
 import type { OpenApp } from './app.ts';
+import { benchFaults } from './axe.ts';
 import { projectOf } from './house.ts';
 
 /** A run takes well under a second; a shared machine may need more. */
@@ -320,8 +319,6 @@ describe('the room bench', () => {
 });
 
 describe('the room bench for everyone', () => {
-  const axe = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
-
   it.each([
     { width: 1440, height: 900, dark: false },
     { width: 768, height: 1024, dark: true },
@@ -330,21 +327,7 @@ describe('the room bench for everyone', () => {
     const app = await openBench({ ...at, bypassCSP: true });
     try {
       await openAll(app.page);
-      await app.page.addScriptTag({ content: axe });
-      const found = await app.page.evaluate(async () => {
-        const { axe } = globalThis as unknown as {
-          axe: {
-            run(
-              node: Element,
-            ): Promise<{ violations: { id: string; nodes: { html: string }[] }[] }>;
-          };
-        };
-        const { violations } = await axe.run(document.querySelector('[data-bench-shown]')!);
-        return violations.map(
-          (v) => `${v.id}: ${v.nodes.map((n) => n.html.slice(0, 160)).join(' | ')}`,
-        );
-      });
-      expect(found).toEqual([]);
+      expect(await benchFaults(app.page)).toEqual([]);
       const wide = await app.page.evaluate(() => document.documentElement.scrollWidth - innerWidth);
       expect(wide).toBeLessThanOrEqual(0);
       expect(app.errors).toEqual([]);

@@ -5,8 +5,8 @@ import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { serializeProject } from '../../../lib/project/index.ts';
 import { decideCommand } from '../../../src/cli/decideCommand.ts';
-import { runProgram } from '../../../src/cli/fail.ts';
 import { paneHouse } from '../../lib/decide/support.ts';
+import { runner } from './run.ts';
 
 let folder: string;
 let house: string;
@@ -21,16 +21,7 @@ beforeAll(() => {
 
 afterAll(() => rmSync(folder, { recursive: true, force: true }));
 
-async function run(...args: string[]) {
-  const printed: string[] = [];
-  const complaints: string[] = [];
-  const output = {
-    print: (text: string) => void printed.push(text),
-    complain: (text: string) => void complaints.push(text),
-  };
-  const code = await runProgram(decideCommand(output), args, output);
-  return { code, printed: printed.join('\n'), complaints: complaints.join('\n') };
-}
+const run = runner(decideCommand);
 
 describe('decide', () => {
   it('prints verdicts first, then the tables, the same every time', async () => {

@@ -4,9 +4,9 @@ import { join } from 'node:path';
 import Papa from 'papaparse';
 import { afterAll, beforeAll, describe, expect, it, vi } from 'vitest';
 import { parseProject, serializeProject } from '../../../lib/project/index.ts';
-import { runProgram } from '../../../src/cli/fail.ts';
 import { reportCommand } from '../../../src/cli/reportCommand.ts';
 import { library, smallHouse } from '../client/support.ts';
+import { runner } from './run.ts';
 
 /** A machine without a browser. */
 vi.mock('../../../src/cli/chromium.mjs', () => ({
@@ -25,16 +25,7 @@ beforeAll(() => {
 
 afterAll(() => rmSync(folder, { recursive: true, force: true }));
 
-async function run(...args: string[]) {
-  const printed: string[] = [];
-  const complaints: string[] = [];
-  const output = {
-    print: (text: string) => void printed.push(text),
-    complain: (text: string) => void complaints.push(text),
-  };
-  const code = await runProgram(reportCommand(output), args, output);
-  return { code, printed: printed.join('\n'), complaints: complaints.join('\n') };
-}
+const run = runner(reportCommand);
 
 describe('report', () => {
   it('writes a tidy folder without a browser, the answer first', async () => {

@@ -4,9 +4,9 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { serializeProject } from '../../../lib/project/index.ts';
-import { runProgram } from '../../../src/cli/fail.ts';
 import { searchCommand } from '../../../src/cli/searchCommand.ts';
 import { paneHouse } from '../../lib/decide/support.ts';
+import { runner } from './run.ts';
 
 let folder: string;
 let house: string;
@@ -26,16 +26,7 @@ beforeAll(() => {
 
 afterAll(() => rmSync(folder, { recursive: true, force: true }));
 
-async function run(...args: string[]) {
-  const printed: string[] = [];
-  const complaints: string[] = [];
-  const output = {
-    print: (text: string) => void printed.push(text),
-    complain: (text: string) => void complaints.push(text),
-  };
-  const code = await runProgram(searchCommand(output), args, output);
-  return { code, printed: printed.join('\n'), complaints: complaints.join('\n') };
-}
+const run = runner(searchCommand);
 
 describe('search', () => {
   it('prints the rules first, then the table against the references, and writes them', async () => {

@@ -4,10 +4,10 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import Papa from 'papaparse';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { runProgram } from '../../../src/cli/fail.ts';
 import { studyCommand } from '../../../src/cli/studyCommand.ts';
 import { brokenWeatherTexts } from '../../lib/climate/read/broken.ts';
 import { brokenProjects } from '../../lib/project/broken.ts';
+import { runner } from './run.ts';
 
 const STUDIO = 'data/examples/studio.shadewright.json';
 let folder: string;
@@ -18,16 +18,7 @@ beforeAll(() => {
 
 afterAll(() => rmSync(folder, { recursive: true, force: true }));
 
-async function run(...args: string[]) {
-  const printed: string[] = [];
-  const complaints: string[] = [];
-  const output = {
-    print: (text: string) => void printed.push(text),
-    complain: (text: string) => void complaints.push(text),
-  };
-  const code = await runProgram(studyCommand(output), args, output);
-  return { code, printed: printed.join('\n'), complaints: complaints.join('\n') };
-}
+const run = runner(studyCommand);
 
 describe('study on a real house', () => {
   it('prints sums, peaks and months, and writes the hours and the results', async () => {

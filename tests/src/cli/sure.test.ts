@@ -3,9 +3,9 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { serializeProject } from '../../../lib/project/index.ts';
-import { runProgram } from '../../../src/cli/fail.ts';
 import { sureCommand } from '../../../src/cli/sureCommand.ts';
 import { paneHouse } from '../../lib/decide/support.ts';
+import { runner } from './run.ts';
 
 let folder: string;
 let house: string;
@@ -19,16 +19,7 @@ beforeAll(() => {
 
 afterAll(() => rmSync(folder, { recursive: true, force: true }));
 
-async function run(...args: string[]) {
-  const printed: string[] = [];
-  const complaints: string[] = [];
-  const output = {
-    print: (text: string) => void printed.push(text),
-    complain: (text: string) => void complaints.push(text),
-  };
-  const code = await runProgram(sureCommand(output), args, output);
-  return { code, printed: printed.join('\n'), complaints: complaints.join('\n') };
-}
+const run = runner(sureCommand);
 
 describe('sure', () => {
   it('prints verdicts with how sure they are, then the tables, and writes them as JSON', async () => {
