@@ -1,3 +1,4 @@
 export { Words } from './words.ts';
+export type { Wording } from './words.ts';
 export { languages } from './namespaces.ts';
 export type { Language, Namespace } from './namespaces.ts';

@@ -1,15 +1,20 @@
-import type { Language, Namespace, Words } from '../../words/index.ts';
+import type { Text } from '../../../lib/problem/index.ts';
+import type { Language, Namespace, Wording, Words } from '../../words/index.ts';
 
 /**
  * The words of the page in the chosen language. What is read from it in a template or an effect is
  * read again when the language changes; the words before stay until the new ones are loaded. Nothing
- * is loaded before the first part is needed.
+ * is loaded before the first part is needed. What `Wording` asks for throws before that.
  */
-export class WordsState {
+export class WordsState implements Wording {
   #now = $state.raw<Words>();
   #loaded = $state.raw<ReadonlySet<Namespace>>(new Set());
   readonly #needed = new Set<Namespace>();
-  #wanted: Language = 'en';
+  #wanted: Language;
+
+  constructor(language: Language) {
+    this.#wanted = language;
+  }
 
   /** Language of the words on screen. */
   get language(): Language {
@@ -33,32 +38,54 @@ export class WordsState {
     return this.#loaded.has(namespace);
   }
 
-  /** The words of one part that was loaded: `words.of('decide')('title')`. */
   of<N extends Namespace>(namespace: N) {
     return this.#words.of(namespace);
   }
 
-  /** A number as it is written in the language; `digits` after the decimal sign. */
-  number(value: number, digits = 0): string {
+  text(text: Text): string {
+    return this.#words.text(text);
+  }
+
+  number(value: number, digits?: number): string {
     return this.#words.number(value, digits);
   }
 
-  /** A share from 0 to 1 in per cent. */
-  percent(share: number, digits = 0): string {
+  figure(value: number, digits?: number): string {
+    return this.#words.figure(value, digits);
+  }
+
+  measured(value: number, digits: number, symbol: string): string {
+    return this.#words.measured(value, digits, symbol);
+  }
+
+  quantity(...given: Parameters<Wording['quantity']>): string {
+    return this.#words.quantity(...given);
+  }
+
+  decimal(letters: string): string {
+    return this.#words.decimal(letters);
+  }
+
+  percent(share: number, digits?: number): string {
     return this.#words.percent(share, digits);
   }
 
-  /** A day without its year, from `MM-DD`. */
+  share(share: number, digits?: number): string {
+    return this.#words.share(share, digits);
+  }
+
   day(monthDay: string): string {
     return this.#words.day(monthDay);
   }
 
-  /** Names of the twelve months. */
-  months(width: 'long' | 'short' = 'short'): string[] {
+  months(width?: 'long' | 'short'): string[] {
     return this.#words.months(width);
   }
 
-  /** Things after one another: a, b and c. */
+  weekdays(width?: 'long' | 'short'): string[] {
+    return this.#words.weekdays(width);
+  }
+
   list(things: readonly string[]): string {
     return this.#words.list(things);
   }

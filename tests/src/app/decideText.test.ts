@@ -12,8 +12,8 @@ import { criterionText } from '../../../src/app/decide/units.ts';
 import { stations } from '../../../src/library/climates.ts';
 import { blinds, glazings } from '../../../src/library/index.ts';
 import { Words } from '../../../src/words/index.ts';
-import de from '../../../src/words/de/decide.json' with { type: 'json' };
-import en from '../../../src/words/en/decide.json' with { type: 'json' };
+import de from '../../../data/words/de/decide.json' with { type: 'json' };
+import en from '../../../data/words/en/decide.json' with { type: 'json' };
 
 const project = parseProject(structuredClone(studio), { glazings, blinds, stations });
 const english = await Words.load('en', ['decide']);

@@ -1,0 +1,85 @@
+/** A value filled into a sentence; numbers are written in the manner of the language. */
+export type TextValue = string | number | Text;
+
+/**
+ * A sentence of the engine: its place in the language files, what is filled in, and the English for
+ * whoever has no language files at hand.
+ */
+export interface Text {
+  /** The language file: `problems`. */
+  file: string;
+  /** The place in it: `room.area.none`. */
+  key: string;
+  values?: Record<string, TextValue>;
+  /** Sentences told one after another; they stand in for a place of their own. */
+  parts?: readonly Text[];
+  english: string;
+}
+
+/** A language file: sentences in a tree. */
+export interface Book {
+  [key: string]: string | Book;
+}
+
+type PluralEnd = '_one' | '_other';
+type Bare<K extends string> = K extends `${infer Stem}${PluralEnd}` ? Stem : K;
+
+/** The places of a language file: `room.area.none`; plurals without their ending. */
+export type TextKey<B> = {
+  [K in keyof B & string]: B[K] extends string ? Bare<K> : `${K}.${TextKey<B[K]>}`;
+}[keyof B & string];
+
+/** Makes sentences of one language file. */
+export type Say<B> = (key: TextKey<B>, values?: Record<string, TextValue>) => Text;
+
+const plural = new Intl.PluralRules('en');
+
+/**
+ * The way to make sentences of a language file: `say('area.none', { name })`.
+ *
+ * Placeholders are `{{name}}`. Where the file has a key with `_one` and `_other`, `count` chooses.
+ * @throws Error where the file has no such sentence
+ */
+export function sayFrom<const B extends object>(file: string, book: B): Say<B> {
+  return (key, values) => {
+    const count = values?.count;
+    const template =
+      sentenceAt(book as Book, key) ??
+      sentenceAt(book as Book, `${key}_${plural.select(typeof count === 'number' ? count : 0)}`);
+    if (template === undefined) throw new Error(`The file ${file} has no sentence ${key}.`);
+    return { file, key, ...(values && { values }), english: fill(template, values, plainValue) };
+  };
+}
+
+/** Text of the user, a name or letters of a file, which is the same in every language. */
+export function verbatim(letters: string): Text {
+  return { file: '', key: '', english: letters };
+}
+
+/** Sentences one after another. */
+export function inTurn(...parts: readonly Text[]): Text {
+  return { file: '', key: '', parts, english: parts.map((part) => part.english).join(' ') };
+}
+
+/** Puts values into their places. */
+export function fill(
+  template: string,
+  values: Readonly<Record<string, TextValue>> = {},
+  write: (value: TextValue) => string = plainValue,
+): string {
+  return template.replace(/\{\{(\w+)\}\}/g, (hole, name: string) =>
+    name in values ? write(values[name]!) : hole,
+  );
+}
+
+function plainValue(value: TextValue): string {
+  return typeof value === 'object' ? value.english : String(value);
+}
+
+function sentenceAt(book: Book, key: string): string | undefined {
+  let here: string | Book | undefined = book;
+  for (const part of key.split('.')) {
+    here = typeof here === 'object' && Object.hasOwn(here, part) ? here[part] : undefined;
+  }
+  return typeof here === 'string' ? here : undefined;
+}

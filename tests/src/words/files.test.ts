@@ -1,0 +1,56 @@
+import { readFileSync, readdirSync } from 'node:fs';
+import { describe, expect, it } from 'vitest';
+import { languages } from '../../../src/words/index.ts';
+import { wordFiles } from '../../../src/words/namespaces.ts';
+
+type Tree = { [key: string]: string | Tree };
+
+const FOLDER = 'data/words';
+
+/** Sentences of a language file by their places. */
+function sentences(language: string, file: string): Map<string, string> {
+  const tree = JSON.parse(readFileSync(`${FOLDER}/${language}/${file}.json`, 'utf8')) as Tree;
+  const walk = (branch: Tree, path: string): [string, string][] =>
+    Object.entries(branch).flatMap(([key, value]): [string, string][] =>
+      typeof value === 'string' ? [[path + key, value]] : walk(value, `${path}${key}.`),
+    );
+  return new Map(walk(tree, ''));
+}
+
+const holes = (text: string) =>
+  [...new Set([...text.matchAll(/\{\{(\w+)\}\}/g)].map((m) => m[1]!))].sort();
+
+/** Text that need not differ: without words once places to fill in and units are left out. */
+const wordless = (text: string) => !/[a-z]{4}/.test(text.replace(/\{\{\w+\}\}/g, ''));
+
+const files = Object.keys(wordFiles);
+
+describe('the language files', () => {
+  it('are those the program loads', () => {
+    for (const language of languages) {
+      const there = readdirSync(`${FOLDER}/${language}`).map((name) => name.replace('.json', ''));
+      expect(there.sort(), language).toEqual([...files].sort());
+    }
+  });
+
+  describe.each(files)('%s', (file) => {
+    const english = sentences('en', file);
+    const german = sentences('de', file);
+
+    it('has every sentence in both languages, with the same places to fill in', () => {
+      expect([...german.keys()].sort()).toEqual([...english.keys()].sort());
+      for (const [key, text] of english) {
+        expect(text.trim(), key).not.toBe('');
+        expect(german.get(key)!.trim(), key).not.toBe('');
+        expect(holes(german.get(key)!), key).toEqual(holes(text));
+      }
+    });
+
+    it('is translated: few sentences are the same in both languages', () => {
+      const worded = [...english].filter(([, text]) => !wordless(text));
+      const same = worded.filter(([key, text]) => german.get(key) === text);
+      // Titles of publications and words both languages share, such as Album or Material.
+      expect(same.length, JSON.stringify(same)).toBeLessThanOrEqual(0.12 * worded.length + 1);
+    });
+  });
+});
