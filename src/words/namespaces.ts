@@ -4,6 +4,7 @@ import type common from '../../data/words/en/common.json';
 import type decide from '../../data/words/en/decide.json';
 import type entry from '../../data/words/en/entry.json';
 import type fields from '../../data/words/en/fields.json';
+import type library from '../../data/words/en/library.json';
 import type openings from '../../data/words/en/openings.json';
 import type problems from '../../data/words/en/problems.json';
 import type rooms from '../../data/words/en/rooms.json';
@@ -21,6 +22,7 @@ export interface Namespaces {
   decide: typeof decide;
   entry: typeof entry;
   fields: typeof fields;
+  library: typeof library;
   openings: typeof openings;
   problems: typeof problems;
   rooms: typeof rooms;
@@ -63,6 +65,10 @@ export const wordFiles: Record<Namespace, Record<Language, Load>> = {
   fields: {
     en: () => import('../../data/words/en/fields.json'),
     de: () => import('../../data/words/de/fields.json'),
+  },
+  library: {
+    en: () => import('../../data/words/en/library.json'),
+    de: () => import('../../data/words/de/library.json'),
   },
   openings: {
     en: () => import('../../data/words/en/openings.json'),

@@ -19,19 +19,30 @@ export interface Bench {
 
 /** The benches in the order of the work. */
 export const benches: readonly Bench[] = [
-  { id: 'site', label: 'Site', load: () => import('./SitePanel.svelte') },
+  { id: 'site', label: 'Site', words: ['site'], load: () => import('./SitePanel.svelte') },
   {
     id: 'openings',
     label: 'Openings',
     ownRing: true,
+    words: ['openings', 'library'],
     load: () => import('./OpeningsPanel.svelte'),
   },
-  { id: 'schedules', label: 'Schedules', load: () => import('./SchedulePanel.svelte') },
-  { id: 'room', label: 'Rooms', load: () => import('./RoomPanel.svelte') },
+  {
+    id: 'schedules',
+    label: 'Schedules',
+    words: ['schedules', 'rules', 'library'],
+    load: () => import('./SchedulePanel.svelte'),
+  },
+  {
+    id: 'room',
+    label: 'Rooms',
+    words: ['rooms', 'library'],
+    load: () => import('./RoomPanel.svelte'),
+  },
   {
     id: 'decide',
     label: 'Decision',
-    words: ['decide'],
+    words: ['decide', 'rules', 'library'],
     load: () => import('./DecidePanel.svelte'),
   },
   { id: 'year', label: 'Year', load: () => import('./YearPanel.svelte') },
@@ -39,7 +50,7 @@ export const benches: readonly Bench[] = [
     id: 'client',
     label: 'Client page',
     alone: true,
-    words: ['client'],
+    words: ['client', 'rules', 'library'],
     load: () => import('./ClientPanel.svelte'),
   },
 ];
