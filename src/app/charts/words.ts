@@ -2,12 +2,50 @@ import { DAYS, STEPS_PER_HOUR, clockText, dayOfYear, monthOfDay } from '../../..
 import type { YearCalendar } from '../../../lib/time/index.ts';
 import { clockAfter } from './sheetGrid.ts';
 import type { DaySpan } from './sheetGrid.ts';
+import type { Wording } from '../../words/index.ts';
 
 export const MONTHS: readonly string[] =
   'January February March April May June July August September October November December'.split(
     ' ',
   );
 const WEEKDAYS = 'Monday Tuesday Wednesday Thursday Friday Saturday Sunday'.split(' ');
+
+/** A day of the typical year in words: `21 June`. */
+export function dayText(words: Wording, day: number): string {
+  const pad = (n: number) => String(n).padStart(2, '0');
+  return words.day(`${pad(monthOfDay(day))}-${pad(dayOfMonth(day))}`);
+}
+
+/** With its weekday: `Saturday 21 June`. */
+export function longDayText(words: Wording, calendar: YearCalendar, day: number): string {
+  const weekday = words.weekdays('long')[calendar.weekday[day] - 1];
+  return words.of('charts')('time.longDay', { weekday, day: dayText(words, day) });
+}
+
+/** A span of days in words, with how many there are: `1 to 14 June, 14 days`. */
+export function spanText(words: Wording, { from, to }: DaySpan): string {
+  const t = words.of('charts');
+  const count = to - from + 1;
+  if (count === 1) return t('time.oneDay', { day: dayText(words, from) });
+  if (count === DAYS) return t('time.wholeYear');
+  const end = { to: dayText(words, to), count };
+  return monthOfDay(from) === monthOfDay(to)
+    ? t('time.daysOfMonth', { first: dayOfMonth(from), ...end })
+    : t('time.days', { from: dayText(words, from), ...end });
+}
+
+/** The local clock over an hour: `13:00 to 14:00`. */
+export function hourText(words: Wording, calendar: YearCalendar, hour: number): string {
+  const step = hour * STEPS_PER_HOUR;
+  return words.of('charts')('time.hour', {
+    from: clockText(calendar, step),
+    to: endClock(calendar, step + STEPS_PER_HOUR - 1),
+  });
+}
+
+function dayOfMonth(day: number): number {
+  return day - dayOfYear(monthOfDay(day), 1) + 1;
+}
 
 /** A day of the typical year in words: `21 June`. */
 export function dayWords(day: number): string {
