@@ -2,30 +2,14 @@ import { existsSync, readdirSync, statSync } from 'node:fs';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import type { Page } from 'playwright-core';
-import { InputError } from '../../lib/problem/index.ts';
 import type { ClientPage } from '../client/index.ts';
-import { findChromium, launchFlags } from './chromium.mjs';
 import { serveFolder } from './serve.ts';
+import { withTab } from './tab.ts';
 
 const root = fileURLToPath(new URL('../..', import.meta.url));
 
 /** How long the browser may take to set the page, ms. */
 const PATIENCE = 60_000;
-
-/** Path of a Chromium. @throws InputError where there is none, with what to do */
-export function chromiumPath(): string {
-  const path = findChromium();
-  if (path) return path;
-  throw new InputError({
-    path: '--pdf',
-    message: 'needs a Chromium, and none was found on this machine',
-    value: 'no Chromium',
-    allowed: 'an installed Chromium or the CHROMIUM variable with its path',
-    fix:
-      'Install one (Debian, Ubuntu: sudo apt-get install chromium), name one ' +
-      '(CHROMIUM=/path/to/chromium npm run report -- ...), or print from the Client page in any browser.',
-  });
-}
 
 /**
  * Prints a client page to PDF with the built app.
@@ -36,20 +20,17 @@ export async function printPdf(
   given?: string,
   say: (text: string) => void = () => undefined,
 ): Promise<Uint8Array> {
-  const executablePath = chromiumPath();
   const dist = given ?? join(root, 'dist');
   if (given === undefined) await ensureBuilt(dist, say);
-  const { chromium } = await import('playwright-core');
   const server = await serveFolder(dist);
-  const browser = await chromium.launch({ executablePath, args: launchFlags });
   try {
-    const tab = await browser.newPage();
-    const faults: string[] = [];
-    tab.on('pageerror', (error) => faults.push(error.message));
-    await tab.goto(`${server.url}/#paper`);
-    return await printed(tab, page, faults);
+    return await withTab(async (tab) => {
+      const faults: string[] = [];
+      tab.on('pageerror', (error) => faults.push(error.message));
+      await tab.goto(`${server.url}/#paper`);
+      return printed(tab, page, faults);
+    });
   } finally {
-    await browser.close();
     await server.close();
   }
 }

@@ -16,14 +16,16 @@ import type { Language } from '../words/index.ts';
 import { exportFiles } from './exportFolder.ts';
 import type { Output } from './fail.ts';
 import { readText, writeBytes, writeText } from './files.ts';
-import { chromiumPath, printPdf } from './printPdf.ts';
+import { pngPictures } from './pngPictures.ts';
+import { printPdf } from './printPdf.ts';
+import { chromiumPath } from './tab.ts';
 
 const HELP = `
 --pdf prints the client page of the workbench: the answer first, hours too hot before and after, the
 windows round the house, one hot day, what the shading costs, schedules to put by the remote, cautions,
 assumptions and sources. It needs a Chromium on this machine and builds the app where that is due.
 --out writes project.shadewright.json, decision.json, monthly.csv, hourly.csv, order-list.csv and
-charts/ (SVG and CSV); it needs no browser. Figures in CSV files are SI with units in the heads.
+charts/ (SVG and CSV); it needs no browser. --png adds each chart as PNG and needs a Chromium too. Figures in CSV files are SI with units in the heads.
 
 Examples:
   npm run report -- data/examples/studio.shadewright.json --pdf studio.pdf
@@ -38,6 +40,7 @@ Not a code check: local codes and a locally licensed professional decide.`;
 interface Options {
   pdf?: string;
   out?: string;
+  png?: boolean;
   weather?: string;
   size: PaperSize;
   units?: UnitSystem;
@@ -57,6 +60,7 @@ export function reportCommand(output: Output, dist?: string): Command {
     .argument('<project>', 'project file, such as data/examples/studio.shadewright.json')
     .option('--pdf <file>', 'write the client page there')
     .option('--out <folder>', 'write the data there')
+    .option('--png', 'with --out: write the charts as PNG too')
     .option(
       '--weather <file>',
       'hourly weather to use instead of the climate named in the project: a TMY3 or PVGIS\n' +
@@ -87,9 +91,11 @@ async function report(
   dist: string | undefined,
 ): Promise<void> {
   if (!options.pdf && !options.out) throw new InputError(NOTHING_ASKED);
-  if (options.pdf) chromiumPath();
+  if (options.png && !options.out) throw new InputError(NO_FOLDER);
+  if (options.pdf) chromiumPath('--pdf');
+  if (options.png) chromiumPath('--png');
   const { facts, result, year } = factsOf(output, path, options);
-  const words = await Words.load(options.language, ['client']);
+  const words = await Words.load(options.language, ['client', 'library']);
   const page = clientPage(facts, words, {
     system: options.units ?? facts.project.units,
     size: options.size,
@@ -101,9 +107,10 @@ async function report(
   if (options.out) {
     const files = exportFiles(facts, page, words, result, year);
     for (const [name, text] of files) writeText(join(options.out, name), text);
-    output.print(
-      `Written: ${[...files.keys()].map((name) => join(options.out!, name)).join(', ')}`,
-    );
+    const pictures = options.png ? await pngPictures(svgOf(files)) : new Map<string, Uint8Array>();
+    for (const [name, bytes] of pictures) writeBytes(join(options.out, name), bytes, '--out');
+    const names = [...files.keys(), ...pictures.keys()];
+    output.print(`Written: ${names.map((name) => join(options.out!, name)).join(', ')}`);
   }
   if (options.pdf) {
     writeBytes(options.pdf, await printPdf(page, dist, (text) => output.print(text)), '--pdf');
@@ -118,6 +125,18 @@ const NOTHING_ASKED = {
   allowed: '--pdf FILE, --out FOLDER, or both',
   fix: 'Say where the page or the data should go.',
 };
+
+const NO_FOLDER = {
+  path: '--png',
+  message: 'has no folder to write to',
+  value: '--png without --out',
+  allowed: '--png together with --out FOLDER',
+  fix: 'Add --out FOLDER.',
+};
+
+function svgOf(files: ReadonlyMap<string, string>): Map<string, string> {
+  return new Map([...files].filter(([name]) => name.endsWith('.svg')));
+}
 
 /** Reads the project, runs its year and decides. */
 function factsOf(output: Output, path: string, options: Options) {

@@ -1,4 +1,4 @@
-import { mkdtempSync, readFileSync, readdirSync, rmSync, writeFileSync } from 'node:fs';
+import { existsSync, mkdtempSync, readFileSync, readdirSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import Papa from 'papaparse';
@@ -65,15 +65,22 @@ describe('report', () => {
   });
 
   it('says what to do where there is no Chromium, before it works anything out', async () => {
-    const { code, complaints } = await run(house, '--pdf', join(folder, 'x.pdf'));
-    expect(code).toBe(2);
-    expect(complaints).toMatch(/Chromium.*apt-get install chromium.*CHROMIUM=/s);
+    for (const asked of [
+      ['--pdf', join(folder, 'x.pdf')],
+      ['--out', join(folder, 'y'), '--png'],
+    ]) {
+      const { code, complaints } = await run(house, ...asked);
+      expect(code).toBe(2);
+      expect(complaints).toMatch(/Chromium.*apt-get install chromium.*CHROMIUM=/s);
+    }
+    expect(existsSync(join(folder, 'y'))).toBe(false);
   });
 
   it.each([
     [['--size', 'a5', '--out', 'x'], /a4, letter/],
     [['--language', 'fr', '--out', 'x'], /en, de/],
     [[], /--pdf FILE, --out FOLDER/],
+    [['--png', '--pdf', 'x.pdf'], /--png together with --out FOLDER/],
   ])('refuses %j and names what is allowed', async (args, allowed) => {
     const { code, complaints } = await run(house, ...args);
     expect(code).toBe(2);
