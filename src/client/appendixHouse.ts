@@ -266,7 +266,7 @@ function fillTable(facts: PageFacts, teller: Teller): Table {
       ];
       return [
         o.name,
-        glazing ? teller.named('glazingName', glazing.id, glazing.name) : o.glazing,
+        glazing ? teller.named('glazing', glazing.id, glazing.name) : o.glazing,
         blind ? blindName(blind, teller) : '–',
         settings.filter(Boolean).join('; ') || '–',
         group?.name ?? schedule?.name ?? '–',

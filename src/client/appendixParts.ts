@@ -66,14 +66,14 @@ function glazingRow(g: Glazing, teller: Teller): string[] {
         })
       : teller.t('in.coated');
   return [
-    teller.named('glazingName', g.id, g.name),
+    teller.named('glazing', g.id, g.name),
     teller.number(g.panes),
     teller.number(g.g, 2),
     teller.number(g.solarTransmittance, 2),
     g.visibleTransmittance === undefined ? '–' : teller.number(g.visibleTransmittance, 2),
     teller.bare('uValue', g.Ug),
     panes,
-    g.source,
+    teller.named('glazingSource', g.id, g.source),
   ];
 }
 
@@ -104,7 +104,7 @@ function blindRow(b: Blind, teller: Teller): string[] {
     `${t(`position.${b.position}`)}${b.position === 'between' ? ` (${two(b.ventFactor ?? 0)})` : ''}`,
     optics,
     b.windLimit === undefined ? '–' : teller.quantity('windSpeed', b.windLimit),
-    b.source,
+    teller.named('blindSource', b.id, b.source),
   ];
 }
 

@@ -131,7 +131,7 @@ export function powerText({ drive, blind, movesPerDay }: OrderItem, teller: Tell
 }
 
 export function blindName({ id, name }: Blind, teller: Teller): string {
-  return teller.named('blindName', id, name);
+  return teller.named('blind', id, name);
 }
 
 function screenTable(facts: PageFacts, teller: Teller): Table[] {

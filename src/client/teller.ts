@@ -1,7 +1,7 @@
 import type { TFunction } from 'i18next';
 import { formatFeetInches, fromSI, unitOf } from '../../lib/units/index.ts';
 import type { QuantityName, UnitSystem } from '../../lib/units/index.ts';
-import type { Words } from '../words/index.ts';
+import type { LibraryPart, Words } from '../words/index.ts';
 
 /** Words and figures of the client page in one language and one system of units. */
 export class Teller {
@@ -57,10 +57,9 @@ export class Teller {
     return this.common('hours', { count, figure: this.words.number(count) });
   }
 
-  /** The words for a thing of the program's data by its id; its own name where there are none. */
-  named(part: 'blindName' | 'glazingName', id: string, name: string): string {
-    const look = this.t as unknown as (key: string, options: { defaultValue: string }) => string;
-    return look(`${part}.${id}`, { defaultValue: name });
+  /** What ships with the program by its id; the given words where it is the user's own. */
+  named(part: LibraryPart, id: string, name: string): string {
+    return this.words.named(part, id, name);
   }
 
   /** West 270°, as the page says it. */

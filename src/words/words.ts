@@ -6,6 +6,9 @@ import type { FormatOptions, QuantityName, UnitSystem } from '../../lib/units/in
 import { wordFiles } from './namespaces.ts';
 import type { Language, Namespace, Namespaces } from './namespaces.ts';
 
+/** Lists of what ships with the program: its names and where its figures are from. */
+export type LibraryPart = keyof Namespaces['library'];
+
 /** What tells things in the language of the page. */
 export interface Wording {
   readonly language: Language;
@@ -13,6 +16,8 @@ export interface Wording {
   of<N extends Namespace>(namespace: N): TFunction<N>;
   /** A sentence of the engine; in English where its language file is not loaded. */
   text(text: Text): string;
+  /** What ships with the program, by its id; the given name where it is the user's own. */
+  named(part: LibraryPart, id: string, name: string): string;
   /** A number as it is written in the language; `digits` after the decimal sign. */
   number(value: number, digits?: number): string;
   /** The same with a minus sign, and a dash where there is no figure. */
@@ -106,6 +111,11 @@ export class Words implements Wording {
       options: object,
     ) => string;
     return look(text.key, { ...Object.fromEntries(values), defaultValue: text.english });
+  }
+
+  named(part: LibraryPart, id: string, name: string): string {
+    const found: unknown = this.i18n.getResource(this.language, 'library', `${part}.${id}`);
+    return typeof found === 'string' ? found : name;
   }
 
   #value(value: TextValue): string {

@@ -46,6 +46,10 @@ export class WordsState implements Wording {
     return this.#words.text(text);
   }
 
+  named(...given: Parameters<Wording['named']>): string {
+    return this.#words.named(...given);
+  }
+
   number(value: number, digits?: number): string {
     return this.#words.number(value, digits);
   }

@@ -1,0 +1,53 @@
+import { describe, expect, it } from 'vitest';
+import { blinds, frames, glazings } from '../../../src/library/index.ts';
+import { materials } from '../../../src/library/materials.ts';
+import { Words } from '../../../src/words/index.ts';
+import en from '../../../data/words/en/library.json';
+
+const english = await Words.load('en', ['library']);
+const german = await Words.load('de', ['library']);
+
+const lists = { glazing: glazings, frame: frames, blind: blinds, material: materials } as const;
+const parts = Object.keys(lists) as (keyof typeof lists)[];
+
+describe.each(parts)('names of what ships: %s', (part) => {
+  const shipped = lists[part];
+  const source = `${part}Source` as const;
+
+  it('are those of its data, and no others', () => {
+    for (const list of [en[part], en[source]]) {
+      expect(Object.keys(list).sort()).toEqual(shipped.map(({ id }) => id).sort());
+    }
+    for (const item of shipped) {
+      expect(english.named(part, item.id, '')).toBe(item.name);
+      expect(english.named(source, item.id, '')).toBe(item.source);
+    }
+  });
+
+  it('differ in German, citations left as they are', () => {
+    for (const { id, name, source: cited } of shipped) {
+      expect(german.named(part, id, name), id).not.toBe(name);
+      const told = german.named(source, id, cited);
+      expect(told, id).not.toMatch(/common practice|from memory/);
+      // Standards, authors and years are the same in both.
+      const citation =
+        /EN (ISO )?\d[\d-]*(:\d{4})?|ISO \d[\d-]*|[A-Z]\w+ & [A-Z]\w+|\b(19|20)\d\d\b/g;
+      expect(told.match(citation), id).toEqual(cited.match(citation));
+    }
+  });
+});
+
+describe('names of the user', () => {
+  it('are told as they were typed', () => {
+    expect(german.named('blind', 'own-blind', 'Stoff {{x}} $t(blind)')).toBe(
+      'Stoff {{x}} $t(blind)',
+    );
+    expect(german.named('glazing', 'constructor', 'Glas')).toBe('Glas');
+    expect(german.named('glazing', 'own.glazing', 'Glas')).toBe('Glas');
+  });
+
+  it('stand in where the names are not loaded', async () => {
+    const bare = await Words.load('de', []);
+    expect(bare.named('blind', 'external-slats-80-light', 'Slats')).toBe('Slats');
+  });
+});
