@@ -1,6 +1,6 @@
 import { line } from 'd3';
 import { DAYS, dayOfYear } from '../../../lib/time/index.ts';
-import { MONTHS } from './words.ts';
+import type { Wording } from '../../words/index.ts';
 
 /** Space around the cells of a year sheet, px. */
 export const SHEET_MARGIN = { left: 44, right: 10, top: 8, bottom: 24 };
@@ -39,8 +39,10 @@ export function clockPath(size: SheetSize, hours: ArrayLike<number>): string {
 }
 
 /** First days and names of the months. */
-export const monthMarks = MONTHS.map((name, i) => {
-  const start = dayOfYear(i + 1, 1);
-  const end = i === 11 ? DAYS : dayOfYear(i + 2, 1);
-  return { name: name.slice(0, 3), start, middle: (start + end) / 2 };
-});
+export function monthMarks(words: Wording): { name: string; start: number; middle: number }[] {
+  return words.months('short').map((name, i) => {
+    const start = dayOfYear(i + 1, 1);
+    const end = i === 11 ? DAYS : dayOfYear(i + 2, 1);
+    return { name, start, middle: (start + end) / 2 };
+  });
+}

@@ -1,5 +1,6 @@
 import { fromSI, unitOf } from '../../../lib/units/index.ts';
-import type { UnitSystem } from '../../../lib/units/index.ts';
+import type { QuantityName, UnitSystem } from '../../../lib/units/index.ts';
+import type { Wording } from '../../words/index.ts';
 
 /** How values are measured: which unit they are shown in and how they add up. */
 export type Measure = 'heat' | 'share' | 'temperature' | 'excess';
@@ -15,29 +16,42 @@ export interface ShownUnit {
 }
 
 /** The unit a measure is shown in. Energy is in thousands of power-hours in both systems. */
-export function shownUnit(measure: Measure, house: boolean, system: UnitSystem): ShownUnit {
-  if (measure === 'share') {
-    const sum = { symbol: 'h', digits: 0, size: 0.01 };
-    return { symbol: '%', digits: 0, show: (value) => value * 100, sum };
+export function shownUnit(
+  words: Wording,
+  measure: Measure,
+  house: boolean,
+  system: UnitSystem,
+): ShownUnit {
+  switch (measure) {
+    case 'share': {
+      const sum = { symbol: 'h', digits: 0, size: 0.01 };
+      return { symbol: '%', digits: 0, show: (value) => value * 100, sum };
+    }
+    case 'temperature':
+      return temperatureUnit(system);
+    case 'excess': {
+      const sum = { symbol: unitOf('degreeHours', system).symbol, digits: 0, size: 1 };
+      return { ...plainUnit('temperatureDifference', system), sum };
+    }
+    case 'heat': {
+      const energy = unitOf(house ? 'energy' : 'irradiation', system).symbol;
+      const unit = plainUnit(house ? 'power' : 'irradiance', system);
+      const named = (symbol: string) =>
+        house ? symbol : words.of('charts')('ofGlass', { unit: symbol });
+      const sum = { symbol: named(energy), digits: house ? 0 : 1, size: 0.001 };
+      return { ...unit, symbol: named(unit.symbol), sum };
+    }
   }
-  if (measure === 'temperature') {
-    const { symbol, digits } = unitOf('temperature', system);
-    return { symbol, digits, show: (value) => fromSI('temperature', system, value) };
-  }
-  if (measure === 'excess') {
-    const { symbol, digits } = unitOf('temperatureDifference', system);
-    const sum = { symbol: unitOf('degreeHours', system).symbol, digits: 0, size: 1 };
-    const show = (value: number) => fromSI('temperatureDifference', system, value);
-    return { symbol, digits, show, sum };
-  }
-  const { symbol, digits } = unitOf(house ? 'power' : 'irradiance', system);
-  const energy = unitOf(house ? 'energy' : 'irradiation', system).symbol;
-  return {
-    symbol: house ? symbol : `${symbol} of glass`,
-    digits,
-    show: (value) => fromSI(house ? 'power' : 'irradiance', system, value),
-    sum: { symbol: house ? energy : `${energy} of glass`, digits: house ? 0 : 1, size: 0.001 },
-  };
+}
+
+/** The unit temperatures are shown in. */
+export function temperatureUnit(system: UnitSystem): ShownUnit {
+  return plainUnit('temperature', system);
+}
+
+function plainUnit(name: QuantityName, system: UnitSystem): ShownUnit {
+  const { symbol, digits } = unitOf(name, system);
+  return { symbol, digits, show: (value) => fromSI(name, system, value) };
 }
 
 /** A series in shown units; the same array where nothing changes. */

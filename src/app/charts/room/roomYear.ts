@@ -3,7 +3,7 @@ import type { UnitSystem } from '../../../../lib/units/index.ts';
 import type { RoomQuantity, RoomScheme, WeatherSeries } from '../../../worker/api.ts';
 import { sheetGrid } from '../sheetGrid.ts';
 import type { SheetGrid } from '../sheetGrid.ts';
-import { shownUnit } from '../shownUnit.ts';
+import { temperatureUnit } from '../shownUnit.ts';
 import type { ShownUnit } from '../shownUnit.ts';
 import { dayMaxima, hoursOver } from './dayHeat.ts';
 
@@ -55,7 +55,7 @@ export async function loadRoomYear(
     source.roomHourly(room, 'with', 'operative'),
   ]);
   if (!calendar || !weather || !without || !shaded) return undefined;
-  const temperature = shownUnit('temperature', false, system);
+  const temperature = temperatureUnit(system);
   const daysOf = (operative: Float64Array): RoomDaysOf => ({
     hours: hoursOver(operative, calendar, limit),
     warmest: dayMaxima(operative, calendar).map(temperature.show),
