@@ -36,13 +36,10 @@ export function describeSchedule(
 function actionText(then: RuleAction, words: ScheduleWords): string {
   if (then.kind === 'raise') return words.raised;
   const { share = 1 } = then;
-  const shareText = share < 1 ? words.share(plain(100 * share, 0)) : '';
-  return words.down(shareText, slatsText(then, words));
-}
-
-function slatsText(then: RuleAction, words: ScheduleWords): string {
-  if (then.kind === 'track') return words.slatsFollow;
-  return then.kind === 'tilt' ? words.slatsAt(plain(then.angle, 1)) : '';
+  const percent = share < 1 ? plain(100 * share, 0) : undefined;
+  if (then.kind === 'track') return words.slatsFollow(percent);
+  if (then.kind === 'lower') return words.down(percent);
+  return words.slatsAt(words.decimal(plain(then.angle, 1)), percent);
 }
 
 function conditionTexts(when: RuleConditions, system: UnitSystem, words: ScheduleWords): string[] {
@@ -53,7 +50,7 @@ function conditionTexts(when: RuleConditions, system: UnitSystem, words: Schedul
     above: Trigger | undefined,
     below: Trigger | undefined,
   ) => {
-    const value = (v: number) => figure(quantity, v, system);
+    const value = (v: number) => words.decimal(readingFigure(quantity, v, system));
     const withUnit = (v: number) => `${value(v)} ${unitOf(quantity, system).symbol}`;
     if (above) texts.push(tell(words.orMore(withUnit(above.at), value(above.release))));
     if (below) texts.push(tell(words.orLess(withUnit(below.at), value(below.release))));
@@ -67,7 +64,7 @@ function conditionTexts(when: RuleConditions, system: UnitSystem, words: Schedul
 }
 
 /** A value in the chosen system without trailing zeros: `22`, `71.6`. */
-function figure(quantity: QuantityName, value: number, system: UnitSystem): string {
+export function readingFigure(quantity: QuantityName, value: number, system: UnitSystem): string {
   return String(Number(formatQuantity(quantity, value, system, { symbol: false })));
 }
 

@@ -1,6 +1,7 @@
 import { ESCAPE_CAUTION } from '../blind/index.ts';
 import type { RuleAction, RuleConditions, Schedule } from './types.ts';
-import { presetWords } from './words.ts';
+import { english } from './words.ts';
+import type { PresetKey, ScheduleWords } from './words.ts';
 
 /** A ready-made schedule to start from. */
 export interface SchedulePreset {
@@ -25,10 +26,12 @@ const SENSOR = 30;
 /**
  * Ready-made schedules, named for what they do. Their values are common practice, told beside each.
  * @param idPrefix put before their ids, so that they do not meet those of a project
+ * @param told the words of their names, purposes and notes
  */
 export function presetSchedules(
   hemisphere: 'north' | 'south' = 'north',
   idPrefix = '',
+  told: ScheduleWords = english,
 ): SchedulePreset[] {
   const dates = SUMMER[hemisphere];
   const strongSun: RuleConditions = {
@@ -39,12 +42,12 @@ export function presetSchedules(
   const caution = ESCAPE_CAUTION;
 
   const preset = (
-    id: keyof typeof presetWords,
+    id: string,
     minMinutesBetweenMoves: number,
     when: RuleConditions,
     then: RuleAction,
   ): SchedulePreset => {
-    const { name, ...words } = presetWords[id];
+    const { name, ...words } = told.preset(keyOf(id));
     const rules = [{ id, when: structuredClone(when), then: { ...then } }];
     return { schedule: { id: idPrefix + id, name, rules, minMinutesBetweenMoves }, ...words };
   };
@@ -63,6 +66,11 @@ export function presetSchedules(
     { ...preset('east-morning', TIMER, { dates, clock: hours('05:30', '11:30') }, down), caution },
     preset('room-24', SENSOR, warmRoom, down),
   ];
+}
+
+/** Its place in the language file: `sunOnGlass` of `sun-on-glass`. */
+function keyOf(id: string): PresetKey {
+  return id.replace(/-(.)/g, (_, letter: string) => letter.toUpperCase()) as PresetKey;
 }
 
 function minutes(time: string): number {

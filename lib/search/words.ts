@@ -1,43 +1,49 @@
+import { englishManner, englishRules, english as englishSchedules } from '../schedule/index.ts';
+import type { RuleManner, SayRule, ScheduleWords } from '../schedule/index.ts';
 import type { FamilyId } from './types.ts';
 
-/** Every word of the plain lines, in one place so that it can become a language file. */
-export const searchWords = {
-  months: [
-    'January',
-    'February',
-    'March',
-    'April',
-    'May',
-    'June',
-    'July',
-    'August',
-    'September',
-    'October',
-    'November',
-    'December',
-  ],
-  date: (day: number, month: string) => `${day} ${month}`,
-  season: (from: string, to: string) => `${from} to ${to}`,
-  allYear: 'All year',
-  /** The days and the target before what is done. */
-  heading: (season: string, name: string) => `${season}, ${name}`,
-  line: (heading: string, action: string) => `${heading}: ${action}`,
-  dayAndNight: 'down day and night',
-  clock: (down: string, up: string) => `down at ${down}, up at ${up}`,
-  clockNextDay: (down: string, up: string) => `down at ${down}, up at ${up} the next day`,
-  sun: (at: string) => `${at} W/m2 on the facade`,
-  room: (at: string) => `${at} °C in the room`,
-  down: (at: string, up: string) => `down at ${at}, up at ${up}`,
-  slats: (at: string, up: string) => `slats follow the sun from ${at}, up at ${up}`,
-  both: (sun: string, room: string) => `${sun} and ${room}`,
-  either: (sun: string, room: string) => `${sun} or ${room}`,
-  pause: (minutes: number) => `at least ${minutes} minutes between two moves`,
-  alwaysUp: (name: string) => `All year, ${name}: stays up`,
-};
+/** Every word of the plain lines, from the language file `rules`. */
+export function searchWordsFrom(
+  say: SayRule,
+  { months, decimal }: Pick<RuleManner, 'months' | 'decimal'>,
+  /** Rules of forms that no search gives are told in these. */
+  schedules: ScheduleWords,
+) {
+  return {
+    months,
+    decimal,
+    schedules,
+    date: (day: number, month: string) => say('date', { day, month }),
+    season: (from: string, to: string) => say('span', { from, to }),
+    allYear: say('allYear'),
+    /** The days and the target before what is done. */
+    heading: (season: string, name: string) => say('card.heading', { season, name }),
+    line: (heading: string, action: string) => say('card.line', { heading, action }),
+    dayAndNight: say('card.dayAndNight'),
+    clock: (down: string, up: string) => say('card.clock', { down, up }),
+    clockNextDay: (down: string, up: string) => say('card.clockNextDay', { down, up }),
+    /** Readings with their unit. */
+    sun: (value: string) => say('card.sun', { value }),
+    room: (value: string) => say('card.room', { value }),
+    down: (at: string, up: string) => say('card.down', { at, up }),
+    slats: (at: string, up: string) => say('card.slats', { at, up }),
+    both: (sun: string, room: string) => say('card.both', { sun, room }),
+    either: (sun: string, room: string) => say('card.either', { sun, room }),
+    pause: (minutes: number) => say('card.pause', { minutes }),
+    alwaysUp: (name: string) => say('card.alwaysUp', { name }),
+  };
+}
 
-export type SearchWords = typeof searchWords;
+export type SearchWords = ReturnType<typeof searchWordsFrom>;
 
-/** Names of the kinds of schedule. */
+/** The words of the lines where no others are given. */
+export const searchWords: SearchWords = searchWordsFrom(
+  englishRules(),
+  englishManner('long'),
+  englishSchedules,
+);
+
+/** Names of the kinds of schedule in tables of findings, which are in English. */
 export const familyWords: Record<FamilyId, string> = {
   timer: 'timer',
   irradiance: 'sun on the facade',

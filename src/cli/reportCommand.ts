@@ -95,7 +95,7 @@ async function report(
   if (options.pdf) chromiumPath('--pdf');
   if (options.png) chromiumPath('--png');
   const { facts, result, year } = factsOf(output, path, options);
-  const words = await Words.load(options.language, ['client', 'library']);
+  const words = await Words.load(options.language, ['client', 'library', 'rules']);
   const page = clientPage(facts, words, {
     system: options.units ?? facts.project.units,
     size: options.size,

@@ -6,7 +6,7 @@ import { answerHouse } from './answer.ts';
 import { blindOf, glazingOf } from './facts.ts';
 import type { PageFacts } from './facts.ts';
 import { blindName } from './orderList.ts';
-import { scheduleWords } from './scheduleWords.ts';
+import { scheduleWords } from '../words/rules.ts';
 import { column } from './tables.ts';
 import type { Teller } from './teller.ts';
 

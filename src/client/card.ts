@@ -5,7 +5,7 @@ import type { Schedule } from '../../lib/schedule/index.ts';
 import { neededOpenings } from './answer.ts';
 import { blindOf, openingOf } from './facts.ts';
 import type { PageFacts } from './facts.ts';
-import { scheduleWords } from './scheduleWords.ts';
+import { scheduleWords } from '../words/rules.ts';
 import type { Teller } from './teller.ts';
 
 /** What moves the blinds of one remote channel or of openings on the same schedule. */

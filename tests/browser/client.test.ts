@@ -24,7 +24,10 @@ const PLAIN: PageChoices = {
 beforeAll(() => ensurePdfTools());
 
 async function made(house: Case, language: Language, choices: Partial<PageChoices> = {}) {
-  return clientPage(house.facts, await Words.load(language, ['client']), { ...PLAIN, ...choices });
+  return clientPage(house.facts, await Words.load(language, ['client', 'library', 'rules']), {
+    ...PLAIN,
+    ...choices,
+  });
 }
 
 /** Text without its lines: blanks run together, and a word parted at its hyphen is one again. */

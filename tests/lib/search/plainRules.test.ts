@@ -25,7 +25,7 @@ describe('plain rules', () => {
     [
       schedule({ ...SUMMER, irradianceAbove: { at: 225, release: 175 } }, { kind: 'track' }, 30),
       [
-        '1 May to 15 September, west group: slats follow the sun from 225 W/m2 on the facade, up at 175 W/m2 on the facade',
+        '1 May to 15 September, west group: slats follow the sun from 225 W/m² on the facade, up at 175 W/m² on the facade',
         'at least 30 minutes between two moves',
       ],
     ],
@@ -43,7 +43,7 @@ describe('plain rules', () => {
         30,
       ),
       [
-        'All year, west group: down at 300 W/m2 on the facade and 24 °C in the room, up at 250 W/m2 on the facade or 23 °C in the room',
+        'All year, west group: down at 300 W/m² on the facade and 24 °C in the room, up at 250 W/m² on the facade or 23 °C in the room',
         'at least 30 minutes between two moves',
       ],
     ],

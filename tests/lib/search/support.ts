@@ -108,7 +108,7 @@ export function fromLines(lines: readonly string[]): Omit<Schedule, 'id' | 'name
   const minutes = (text: string) => 60 * Number(text.slice(0, 2)) + Number(text.slice(3));
   const season = /^(\d+ \w+) to (\d+ \w+), /.exec(line);
   const clock = /: down at (\d\d:\d\d), up at (\d\d:\d\d)(?: the next day)?$/.exec(line);
-  const sun = [...line.matchAll(new RegExp(`${number} W/m2 on the facade`, 'g'))];
+  const sun = [...line.matchAll(new RegExp(`${number} W/m² on the facade`, 'g'))];
   const room = [...line.matchAll(new RegExp(`${number} °C in the room`, 'g'))];
   const trigger = (found: RegExpMatchArray[]) => ({
     at: Number(found[0][1]),

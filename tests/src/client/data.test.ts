@@ -40,7 +40,7 @@ let teller: Teller;
 
 beforeAll(async () => {
   house = caseOf(awkwardHouse());
-  words = await Words.load('en', ['client']);
+  words = await Words.load('en', ['client', 'rules']);
   teller = new Teller(words, 'metric');
 }, 60_000);
 

@@ -16,8 +16,12 @@ let german: ClientPage;
 
 beforeAll(async () => {
   house = caseOf(smallHouse());
-  english = clientPage(house.facts, await Words.load('en', ['client', 'library']), CHOICES);
-  german = clientPage(house.facts, await Words.load('de', ['client', 'library']), CHOICES);
+  english = clientPage(
+    house.facts,
+    await Words.load('en', ['client', 'library', 'rules']),
+    CHOICES,
+  );
+  german = clientPage(house.facts, await Words.load('de', ['client', 'library', 'rules']), CHOICES);
 }, 60_000);
 
 /** A figure of the page read back as a number. */
@@ -109,7 +113,7 @@ describe('the client page', () => {
   });
 
   it('shows the same in imperial units', async () => {
-    const words = await Words.load('en', ['client', 'library']);
+    const words = await Words.load('en', ['client', 'library', 'rules']);
     const page = clientPage(house.facts, words, { ...CHOICES, system: 'imperial' });
     const { winterLost } = costsOf(house.facts)!;
     // 1 kWh is 3.412 kBtu (NIST SP 811).
@@ -121,7 +125,11 @@ describe('the client page', () => {
   it('takes the title, the question and the notes of the project', async () => {
     const page = { title: 'For the owners', question: 'West?', notes: 'One.\nTwo.' };
     const facts = { ...house.facts, project: { ...house.project, page } };
-    const { sheet } = clientPage(facts, await Words.load('en', ['client', 'library']), CHOICES);
+    const { sheet } = clientPage(
+      facts,
+      await Words.load('en', ['client', 'library', 'rules']),
+      CHOICES,
+    );
     expect([sheet.title, sheet.question]).toEqual(['For the owners', 'West?']);
     expect(sheet.notes!.lines).toEqual(['One.', 'Two.']);
     expect(english.sheet.title).toBe(house.project.name);
@@ -145,7 +153,7 @@ describe('the client page', () => {
 
 describe('a house that is hardly begun', () => {
   it('has a page without openings, and says what is missing without rooms', async () => {
-    const words = await Words.load('de', ['client', 'library']);
+    const words = await Words.load('de', ['client', 'library', 'rules']);
     const empty = caseOf({ ...smallHouse(), openings: [] });
     const { sheet, order } = clientPage(empty.facts, words, CHOICES);
     expect(sheet.answer.kind).toBe('none');
@@ -160,7 +168,7 @@ describe('a plan without blinds', () => {
     const west = { azimuth: 270, width: 1.8, height: 2 };
     const north = { azimuth: 0, width: 1, height: 1 };
     const plan = caseOf(paneHouse([west, north]));
-    const words = await Words.load('en', ['client', 'library']);
+    const words = await Words.load('en', ['client', 'library', 'rules']);
     const { sheet, order } = clientPage(plan.facts, words, CHOICES);
     expect(sheet.hours.rooms[0]!.before).toBe(sheet.hours.rooms[0]!.after);
     expect(sheet.hours.notes[0]).toContain('Pane 0');

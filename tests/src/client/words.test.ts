@@ -5,7 +5,7 @@ import de from '../../../data/words/de/client.json';
 import en from '../../../data/words/en/client.json';
 import { Words } from '../../../src/words/index.ts';
 import { presetSchedules, describeSchedule } from '../../../lib/schedule/index.ts';
-import { scheduleWords } from '../../../src/client/scheduleWords.ts';
+import { scheduleWords } from '../../../src/words/rules.ts';
 
 type Tree = { [key: string]: string | Tree };
 
@@ -43,7 +43,7 @@ describe('the words of the client page', () => {
   });
 
   it('tell every ready-made schedule in German without an English word', async () => {
-    const words = await Words.load('de', ['client', 'library']);
+    const words = await Words.load('de', ['client', 'library', 'rules']);
     for (const { schedule } of presetSchedules()) {
       const text = describeSchedule(schedule, 'metric', scheduleWords(words)).join(' ');
       expect(text).not.toMatch(/\b(the|when|from|down|raised|all year|until|at least|moves)\b/i);
