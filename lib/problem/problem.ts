@@ -20,15 +20,17 @@ export interface ProblemTexts {
   message: Text;
   allowed?: Text;
   fix?: Text;
+  /** What stands there, where words tell it: `a list of 3`. */
+  value?: Text;
 }
 
 /** A problem told in sentences of the language files. */
 export function problem(path: string, texts: ProblemTexts, ...given: [value?: unknown]): Problem {
-  const { message, allowed, fix } = texts;
+  const { message, allowed, fix, value } = texts;
   return {
     path,
     message: message.english,
-    ...(given.length > 0 && { value: showValue(given[0]) }),
+    ...(value ? { value: value.english } : given.length > 0 && { value: showValue(given[0]) }),
     ...(allowed && { allowed: allowed.english }),
     ...(fix && { fix: fix.english }),
     texts,
