@@ -13,6 +13,7 @@ import type schedules from '../../data/words/en/schedules.json';
 import type shell from '../../data/words/en/shell.json';
 import type site from '../../data/words/en/site.json';
 import type weather from '../../data/words/en/weather.json';
+import type year from '../../data/words/en/year.json';
 
 /** The parts of a language file that are loaded apart, by the English words they hold. */
 export interface Namespaces {
@@ -31,6 +32,7 @@ export interface Namespaces {
   shell: typeof shell;
   site: typeof site;
   weather: typeof weather;
+  year: typeof year;
 }
 
 export type Namespace = keyof Namespaces;
@@ -101,5 +103,9 @@ export const wordFiles: Record<Namespace, Record<Language, Load>> = {
   weather: {
     en: () => import('../../data/words/en/weather.json'),
     de: () => import('../../data/words/de/weather.json'),
+  },
+  year: {
+    en: () => import('../../data/words/en/year.json'),
+    de: () => import('../../data/words/de/year.json'),
   },
 };

@@ -45,7 +45,7 @@ export const benches: readonly Bench[] = [
     words: ['decide', 'rules', 'library'],
     load: () => import('./DecidePanel.svelte'),
   },
-  { id: 'year', label: 'Year', load: () => import('./YearPanel.svelte') },
+  { id: 'year', label: 'Year', words: ['year'], load: () => import('./YearPanel.svelte') },
   {
     id: 'client',
     label: 'Client page',
