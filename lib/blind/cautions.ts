@@ -18,18 +18,33 @@ export const HEIGHT_CAUTION =
   'Fitting, cleaning and mending blinds outside above the ground is work at height: leave it to ' +
   'trained fitters with fall protection and plan how the blind will be reached.';
 
+/** What can hurt at a blind; `CAUTIONS` and the language files tell it. */
+export type BlindCaution = 'wind' | 'escape' | 'heatTrap' | 'height';
+
+export const CAUTIONS: Record<BlindCaution, string> = {
+  wind: WIND_CAUTION,
+  escape: ESCAPE_CAUTION,
+  heatTrap: HEAT_TRAP_CAUTION,
+  height: HEIGHT_CAUTION,
+};
+
 /** The cautions that go with one blind, most urgent first. */
-export function blindCautions(blind: Blind): string[] {
+export function cautionsOf(blind: Blind): BlindCaution[] {
   const outside = blind.position === 'external';
   const windy = outside && (blind.windLimit !== undefined || blind.kind !== 'shutter');
   const escape = outside || blind.kind === 'shutter';
   const trap = blind.position === 'internal' || (blind.position === 'between' && !isVented(blind));
   return [
-    ...(windy ? [WIND_CAUTION] : []),
-    ...(escape ? [ESCAPE_CAUTION] : []),
-    ...(trap ? [HEAT_TRAP_CAUTION] : []),
-    ...(outside ? [HEIGHT_CAUTION] : []),
+    ...(windy ? (['wind'] as const) : []),
+    ...(escape ? (['escape'] as const) : []),
+    ...(trap ? (['heatTrap'] as const) : []),
+    ...(outside ? (['height'] as const) : []),
   ];
+}
+
+/** The same in English sentences. */
+export function blindCautions(blind: Blind): string[] {
+  return cautionsOf(blind).map((caution) => CAUTIONS[caution]);
 }
 
 const isVented = (blind: Blind): boolean => (blind.ventFactor ?? 0) >= 0.5;

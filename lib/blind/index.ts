@@ -21,8 +21,11 @@ export type { ScreenFactor } from './screen.ts';
 export { validateBlind } from './validate.ts';
 export {
   blindCautions,
+  CAUTIONS,
+  cautionsOf,
   ESCAPE_CAUTION,
   HEAT_TRAP_CAUTION,
   HEIGHT_CAUTION,
   WIND_CAUTION,
 } from './cautions.ts';
+export type { BlindCaution } from './cautions.ts';

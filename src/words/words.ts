@@ -7,7 +7,7 @@ import { wordFiles } from './namespaces.ts';
 import type { Language, Namespace, Namespaces } from './namespaces.ts';
 
 /** Lists of what ships with the program: its names and where its figures are from. */
-export type LibraryPart = keyof Namespaces['library'];
+export type LibraryPart = Exclude<keyof Namespaces['library'], 'caution'>;
 
 /** What tells things in the language of the page. */
 export interface Wording {

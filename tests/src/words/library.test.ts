@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { CAUTIONS } from '../../../lib/blind/index.ts';
 import { blinds, frames, glazings } from '../../../src/library/index.ts';
 import { materials } from '../../../src/library/materials.ts';
 import { Words } from '../../../src/words/index.ts';
@@ -35,6 +36,10 @@ describe.each(parts)('names of what ships: %s', (part) => {
       expect(told.match(citation), id).toEqual(cited.match(citation));
     }
   });
+});
+
+it('cautions are those of the engine', () => {
+  expect(en.caution).toEqual(CAUTIONS);
 });
 
 describe('names of the user', () => {

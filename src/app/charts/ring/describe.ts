@@ -1,6 +1,6 @@
-import { compassWord } from '../../../../lib/findings/index.ts';
+import type { Wording } from '../../../words/index.ts';
+import { compassName } from '../../parts/compass.ts';
 import type { FigureTable } from '../../parts/figure/table.ts';
-import { figure, measured, percent } from '../words.ts';
 import { stoppedShare } from './layout.ts';
 import type { RingOpening } from './layout.ts';
 import type { SkyPlace } from './sunDay.ts';
@@ -11,26 +11,46 @@ export interface EnergyUnit {
   show(kWh: number): number;
 }
 
-/** Which way a plane faces, in words: `faces west, 270 degrees`. */
-export function facing(azimuth: number, tilt = 90): string {
-  if (tilt < 1) return 'faces the sky';
-  return `faces ${compassWord(azimuth)} ${figure(azimuth)} degrees`;
+/** Which way a plane faces: `faces west 270 degrees`, or `faces west 270°` in the short way. */
+export function facingText(
+  words: Wording,
+  { azimuth, tilt }: Pick<RingOpening, 'azimuth' | 'tilt'>,
+  way: 'spoken' | 'short' = 'spoken',
+): string {
+  const t = words.of('charts');
+  if (tilt < 1) return t('ring.facing.sky');
+  return t(`ring.facing.${way}`, {
+    compass: compassName(words, azimuth),
+    azimuth: words.figure(azimuth),
+  });
 }
 
 /** What is known of an opening's summer sun. */
-export function gainWords(opening: RingOpening, unit: EnergyUnit): string {
-  if (opening.without === undefined) return 'summer gain not yet known';
-  const stopped = stoppedShare(opening);
-  const gain = `summer gain ${measured(unit.show(opening.without), 0, unit.symbol)} without shading`;
-  return stopped === undefined ? gain : `${gain}, ${percent(stopped)} stopped`;
+export function gainText(words: Wording, opening: RingOpening, unit: EnergyUnit): string {
+  const t = words.of('charts');
+  if (opening.without === undefined) return t('ring.gain.unknown');
+  const figures = gainFigures(words, opening, unit);
+  return t(figures.share === '' ? 'ring.gain.bare' : 'ring.gain.shaded', figures);
 }
 
-/** Where the sun stands at an hour, in words. */
-export function sunWords(sun: SkyPlace, behindHills: boolean): string {
-  const where = `${compassWord(sun.azimuth)}, ${figure(sun.azimuth)}°`;
-  if (sun.altitude < 0) return `the sun is down`;
-  const height = `the sun stands in the ${where}, ${figure(sun.altitude)}° high`;
-  return behindHills ? `${height}, behind the horizon's hills or trees` : height;
+/** Gain without shading and the share that is stopped; no letters where that is not known. */
+function gainFigures(words: Wording, opening: RingOpening, unit: EnergyUnit) {
+  const stopped = stoppedShare(opening);
+  return {
+    gain: words.measured(unit.show(opening.without ?? NaN), 0, unit.symbol),
+    share: stopped === undefined ? '' : words.share(stopped),
+  };
+}
+
+/** Where the sun stands at an hour. */
+export function sunText(words: Wording, sun: SkyPlace, behindHills: boolean): string {
+  const t = words.of('charts');
+  if (sun.altitude < 0) return t('ring.sun.down');
+  return t(behindHills ? 'ring.sun.hidden' : 'ring.sun.up', {
+    compass: compassName(words, sun.azimuth),
+    azimuth: words.figure(sun.azimuth),
+    altitude: words.figure(sun.altitude),
+  });
 }
 
 export interface RingFacts {
@@ -45,38 +65,50 @@ export interface RingFacts {
 }
 
 /** What the ring shows, in two or three sentences. */
-export function describeRing(facts: RingFacts): string {
+export function describeRing(words: Wording, facts: RingFacts): string {
+  const t = words.of('charts');
   const { openings, unit, when, sun, behindHills, sunny } = facts;
-  const known = openings.filter((o) => o.without !== undefined);
-  const first = `The plan as a dial, north up, with ${openings.length} ${openings.length === 1 ? 'opening' : 'openings'}.`;
-  const top = known.reduce<RingOpening | undefined>(
-    (best, o) => (best && best.without! >= o.without! ? best : o),
-    undefined,
-  );
-  const most = top
-    ? ` ${top.name} (${facing(top.azimuth, top.tilt)}) takes the most summer sun: ${gainWords(top, unit).replace('summer gain ', '')}.`
-    : '';
-  const light =
+  const top = openings
+    .filter((o) => o.without !== undefined)
+    .reduce<RingOpening | undefined>(
+      (best, o) => (best && best.without! >= o.without! ? best : o),
+      undefined,
+    );
+  const now = { when, sun: sunText(words, sun, behindHills) };
+  return [
+    t('ring.about.house', { count: openings.length }),
+    ...(top ? [mostText(words, top, unit)] : []),
     sun.altitude < 0 || behindHills
-      ? ''
+      ? t('ring.read', now)
       : sunny.length
-        ? `, before ${listed(sunny)}`
-        : ', before none of the openings';
-  return `${first}${most} ${when}: ${sunWords(sun, behindHills)}${light}.`;
+        ? t('ring.about.lit', { ...now, openings: listed(words, sunny) })
+        : t('ring.about.unlit', now),
+  ].join(' ');
+}
+
+function mostText(words: Wording, top: RingOpening, unit: EnergyUnit): string {
+  const figures = gainFigures(words, top, unit);
+  return words.of('charts')(figures.share === '' ? 'ring.about.most' : 'ring.about.mostShaded', {
+    name: top.name,
+    facing: facingText(words, top),
+    ...figures,
+  });
 }
 
 /** Names in a sentence; a long list is counted. */
-export function listed(names: readonly string[]): string {
-  if (names.length > 5) return `${names.length} of the openings`;
-  return names.length > 1 ? `${names.slice(0, -1).join(', ')} and ${names.at(-1)}` : names[0];
+export function listed(words: Wording, names: readonly string[]): string {
+  if (names.length <= 5) return words.list(names);
+  return words.of('charts')('ring.some', { figure: words.figure(names.length) });
 }
 
 /** The figures behind the ring. */
 export function ringTable(
+  words: Wording,
   openings: readonly RingOpening[],
   unit: EnergyUnit,
   length: { symbol: string; show(metres: number): number },
 ): FigureTable {
+  const t = words.of('charts');
   const rows = openings.map((o) => [
     o.name,
     o.wallName,
@@ -89,14 +121,14 @@ export function ringTable(
   ]);
   return {
     columns: [
-      { head: 'Opening' },
-      { head: 'Wall' },
-      { head: 'Azimuth, °' },
-      { head: 'Tilt, °' },
-      { head: `Width, ${length.symbol}`, digits: 3 },
-      { head: `Summer without shading, ${unit.symbol}` },
-      { head: `Summer with shading, ${unit.symbol}` },
-      { head: 'Stopped, %' },
+      { head: t('ring.table.opening') },
+      { head: t('ring.table.wall') },
+      { head: t('ring.table.azimuth') },
+      { head: t('ring.table.tilt') },
+      { head: t('ring.table.width', { unit: length.symbol }), digits: 3 },
+      { head: t('ring.table.without', { unit: unit.symbol }) },
+      { head: t('ring.table.with', { unit: unit.symbol }) },
+      { head: t('ring.table.stopped') },
     ],
     rowCount: rows.length,
     cell: (row, column) => rows[row][column],
