@@ -1,4 +1,4 @@
 export { formatProblem, InputError, problem, showValue } from './problem.ts';
 export type { Problem, ProblemTexts } from './problem.ts';
-export { fill, inTurn, sayFrom, verbatim } from './text.ts';
-export type { Book, Say, Text, TextKey, TextValue } from './text.ts';
+export { figureText, fill, inTurn, monthText, sayFrom, verbatim } from './text.ts';
+export type { Book, Say, Text, TextKey, TextValue, Written } from './text.ts';

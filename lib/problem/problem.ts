@@ -22,13 +22,20 @@ export interface ProblemTexts {
   fix?: Text;
   /** What stands there, where words tell it: `a list of 3`. */
   value?: Text;
+  /** Where, where words tell it: `line 14, column "DNI"`. */
+  where?: Text;
 }
 
-/** A problem told in sentences of the language files. */
-export function problem(path: string, texts: ProblemTexts, ...given: [value?: unknown]): Problem {
+/** A problem told in sentences of the language files; its place a field path or words. */
+export function problem(
+  at: string | Text,
+  sentences: ProblemTexts,
+  ...given: [value?: unknown]
+): Problem {
+  const texts = typeof at === 'string' ? sentences : { ...sentences, where: at };
   const { message, allowed, fix, value } = texts;
   return {
-    path,
+    path: typeof at === 'string' ? at : at.english,
     message: message.english,
     ...(value ? { value: value.english } : given.length > 0 && { value: showValue(given[0]) }),
     ...(allowed && { allowed: allowed.english }),

@@ -13,8 +13,13 @@ export interface Text {
   values?: Record<string, TextValue>;
   /** Sentences told one after another; they stand in for a place of their own. */
   parts?: readonly Text[];
+  /** Written in the manner of the language instead of a place of its own. */
+  written?: Written;
   english: string;
 }
+
+/** A whole number with its thousands set apart, or the name of a month, 1 to 12. */
+export type Written = { figure: number } | { month: number };
 
 /** A language file: sentences in a tree. */
 export interface Book {
@@ -54,6 +59,20 @@ export function sayFrom<const B extends object>(file: string, book: B): Say<B> {
 /** Text of the user, a name or letters of a file, which is the same in every language. */
 export function verbatim(letters: string): Text {
   return { file: '', key: '', english: letters };
+}
+
+/** A whole number with its thousands set apart: `8,760`. */
+export function figureText(value: number): Text {
+  const figure = Math.round(value);
+  const english = String(figure).replace(/\B(?=(\d{3})+$)/g, ',');
+  return { file: '', key: '', written: { figure }, english };
+}
+
+/** The name of a month, 1 to 12: `January`. */
+export function monthText(month: number): Text {
+  const format = new Intl.DateTimeFormat('en', { month: 'long', timeZone: 'UTC' });
+  const english = format.format(Date.UTC(2001, month - 1, 1));
+  return { file: '', key: '', written: { month }, english };
 }
 
 /** Sentences one after another. */

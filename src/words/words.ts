@@ -1,6 +1,6 @@
 import { createInstance } from 'i18next';
 import type { TFunction, i18n } from 'i18next';
-import type { Text, TextValue } from '../../lib/problem/index.ts';
+import type { Text, TextValue, Written } from '../../lib/problem/index.ts';
 import { formatQuantity } from '../../lib/units/index.ts';
 import type { FormatOptions, QuantityName, UnitSystem } from '../../lib/units/index.ts';
 import { wordFiles } from './namespaces.ts';
@@ -97,6 +97,7 @@ export class Words implements Wording {
 
   text(text: Text): string {
     if (this.language === 'en') return text.english;
+    if (text.written) return this.#written(text.written);
     if (text.parts) return text.parts.map((part) => this.text(part)).join(' ');
     if (text.file === '' || !this.i18n.hasResourceBundle(this.language, text.file)) {
       return text.english;
@@ -116,6 +117,11 @@ export class Words implements Wording {
   named(part: LibraryPart, id: string, name: string): string {
     const found: unknown = this.i18n.getResource(this.language, 'library', `${part}.${id}`);
     return typeof found === 'string' ? found : name;
+  }
+
+  #written(written: Written): string {
+    if ('figure' in written) return this.number(written.figure);
+    return this.months('long')[written.month - 1]!;
   }
 
   #value(value: TextValue): string {
