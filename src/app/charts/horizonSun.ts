@@ -7,11 +7,11 @@ export interface SkyPoint {
 
 const MINUTES = 10;
 
-/** The days drawn: month, day. Solstices and the March equinox stand for the year. */
+/** The days drawn; `at` is their month and day. Solstices and the March equinox stand for the year. */
 export const drawnDays = [
-  { month: 6, day: 21, name: '21 June' },
-  { month: 3, day: 20, name: '20 March' },
-  { month: 12, day: 21, name: '21 December' },
+  { month: 6, day: 21, at: '06-21' },
+  { month: 3, day: 20, at: '03-20' },
+  { month: 12, day: 21, at: '12-21' },
 ] as const;
 
 /**

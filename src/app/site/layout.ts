@@ -15,21 +15,16 @@ export const columnUnits: Units = {
   wind: ['m/s', 'km/h', 'mph', 'kn'],
 };
 
-export const quantityLabels: Record<Quantity, string> = {
-  ghi: 'Global sun on the level',
-  dni: 'Direct sun, square to the beam',
-  dhi: 'Diffuse sun on the level',
-  dryBulb: 'Outdoor temperature',
-  wind: 'Wind speed',
-};
+export const quantities = ['ghi', 'dni', 'dhi', 'dryBulb', 'wind'] as const satisfies Quantity[];
 
-export const delimiters: readonly { value: TableLayout['delimiter']; text: string }[] = [
-  { value: ',', text: 'comma' },
-  { value: ';', text: 'semicolon' },
-  { value: '\t', text: 'tab' },
-  { value: '|', text: 'upright bar' },
-  { value: ' ', text: 'blanks' },
-];
+/** What may part columns, with the name it has in the language files. */
+export const delimiters = [
+  { value: ',', name: 'comma' },
+  { value: ';', name: 'semicolon' },
+  { value: '\t', name: 'tab' },
+  { value: '|', name: 'bar' },
+  { value: ' ', name: 'blanks' },
+] as const satisfies { value: TableLayout['delimiter']; name: string }[];
 
 /** A layout to start from where none can be told: the delimiter that parts the most cells. */
 export function plainLayout(text: string): TableLayout {
@@ -70,36 +65,13 @@ export function withUnit(layout: TableLayout, quantity: Quantity, unit: string):
   return { ...layout, columns: { ...layout.columns, [quantity]: { ...use, unit } } };
 }
 
-/** How a table tells its time: the kind, and the columns it needs. */
-export const timeKinds: readonly {
-  value: TimeColumns['kind'] | 'none';
-  text: string;
-  columns: readonly { name: string; label: string }[];
-}[] = [
-  { value: 'none', text: 'not at all: rows in order from 1 January 00:00', columns: [] },
-  {
-    value: 'stamp',
-    text: 'date and time in one column',
-    columns: [{ name: 'column', label: 'Date and time' }],
-  },
-  {
-    value: 'date-time',
-    text: 'date and time in two columns',
-    columns: [
-      { name: 'date', label: 'Date' },
-      { name: 'time', label: 'Time' },
-    ],
-  },
-  {
-    value: 'parts',
-    text: 'month, day and hour in columns of their own',
-    columns: [
-      { name: 'month', label: 'Month' },
-      { name: 'day', label: 'Day' },
-      { name: 'hour', label: 'Hour' },
-    ],
-  },
-];
+/** How a table tells its time: the kind, and the parts that need a column. */
+export const timeKinds = [
+  { value: 'none', parts: [] },
+  { value: 'stamp', parts: ['column'] },
+  { value: 'date-time', parts: ['date', 'time'] },
+  { value: 'parts', parts: ['month', 'day', 'hour'] },
+] as const satisfies { value: TimeColumns['kind'] | 'none'; parts: string[] }[];
 
 /** Changes how a table tells its time; columns start at the first ones. */
 export function withTimeKind(layout: TableLayout, kind: TimeColumns['kind'] | 'none'): TableLayout {

@@ -1,5 +1,6 @@
 import { geoDistance } from 'd3';
 import type { ClimateStation } from '../../../lib/climate/index.ts';
+import type { Wording } from '../../words/index.ts';
 
 /** Mean radius of the Earth, km (IUGG: 6371.0088). */
 const EARTH_RADIUS = 6371.0088;
@@ -27,26 +28,34 @@ export function nearest(
   return best;
 }
 
-/** Stations whose name, country or source holds every word, in any order and any case. */
+/**
+ * Stations whose name, country or source holds every word, in any order and any case. A country is
+ * found in English and in the language of the page.
+ */
 export function matching(
+  { language }: Pick<Wording, 'language'>,
   stations: readonly ClimateStation[],
-  words: string,
+  wanted: string,
 ): readonly ClimateStation[] {
-  const wanted = plain(words).split(/\s+/).filter(Boolean);
-  if (wanted.length === 0) return stations;
-  return stations.filter((station) => {
-    const text = plain(`${station.name} ${countryName(station.country)} ${station.sourceStation}`);
-    return wanted.every((word) => text.includes(word));
+  const parts = plain(wanted).split(/\s+/).filter(Boolean);
+  if (parts.length === 0) return stations;
+  const countries = [...new Set(['en', language])].map(countryNames);
+  return stations.filter(({ name, country, sourceStation }) => {
+    const text = plain([name, sourceStation, ...countries.map((of) => of(country))].join(' '));
+    return parts.every((part) => text.includes(part));
   });
 }
 
-/** Name of a country by its two letters, as far as the browser knows it. */
-export function countryName(code: string): string {
-  try {
-    return new Intl.DisplayNames(['en'], { type: 'region' }).of(code) ?? code;
-  } catch {
-    return code;
-  }
+/** Names of countries by their two letters, as far as the browser knows them. */
+function countryNames(language: string): (code: string) => string {
+  const names = new Intl.DisplayNames([language], { type: 'region' });
+  return (code) => {
+    try {
+      return names.of(code) ?? code;
+    } catch {
+      return code;
+    }
+  };
 }
 
 /** Lower case, without accents. */

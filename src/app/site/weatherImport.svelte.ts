@@ -1,5 +1,6 @@
 import type { TableLayout } from '../../../lib/climate/index.ts';
 import { standardOffset } from '../../../lib/time/index.ts';
+import type { Wording } from '../../words/index.ts';
 import type { WeatherPreview } from '../../worker/api.ts';
 import type { EngineState } from '../state/engine.svelte.ts';
 import type { FilesState } from '../state/files.svelte.ts';
@@ -22,15 +23,17 @@ export class WeatherImport {
   readonly #project: ProjectState;
   readonly #engine: EngineState;
   readonly #files: FilesState;
+  readonly #words: Wording;
   #text = '';
   /** The layout set by hand; undefined while the reader finds it by itself. */
   #table: TableLayout | undefined;
   #asked = 0;
 
-  constructor(project: ProjectState, engine: EngineState, files: FilesState) {
+  constructor(project: ProjectState, engine: EngineState, files: FilesState, words: Wording) {
     this.#project = project;
     this.#engine = engine;
     this.#files = files;
+    this.#words = words;
   }
 
   /** Whether the file's own place is not the site. */
@@ -46,7 +49,11 @@ export class WeatherImport {
     this.cancel();
     this.fileName = file.name;
     if (file.size > MOST_BYTES) {
-      this.problem = `"${file.name}" has ${Math.round(file.size / 1e6)} MB. Give one year of hourly rows, ${MOST_BYTES / 1e6} MB at most.`;
+      this.problem = this.#t('file.tooLarge', {
+        file: file.name,
+        size: Math.round(file.size / 1e6),
+        most: MOST_BYTES / 1e6,
+      });
       return;
     }
     this.reading = true;
@@ -54,7 +61,10 @@ export class WeatherImport {
       this.#text = await file.text();
       await this.#read();
     } catch (error) {
-      this.problem = `"${file.name}" could not be read: ${error instanceof Error ? error.message : error}`;
+      this.problem = this.#t('file.unreadable', {
+        file: file.name,
+        reason: error instanceof Error ? error.message : String(error),
+      });
     } finally {
       this.reading = false;
     }
@@ -74,7 +84,7 @@ export class WeatherImport {
     const table = preview.format === 'table' ? preview.layout : undefined;
     const file = { text: this.#text, fileName: this.fileName, table };
     const fileName = this.#files.addHourly(file);
-    this.#project.edit(`Take the weather of ${fileName}`, (draft) => {
+    this.#project.edit(this.#t('station.weatherEdit', { name: fileName }), (draft) => {
       draft.climate = { kind: 'file', fileName, note: `${year.name}. ${year.note}` };
       if (!move) return;
       const { latitude, longitude, elevation, name } = year;
@@ -91,6 +101,10 @@ export class WeatherImport {
     this.reading = false;
     this.#text = '';
     this.#table = undefined;
+  }
+
+  get #t() {
+    return this.#words.of('site');
   }
 
   async #read(): Promise<void> {

@@ -41,12 +41,12 @@ describe('pointing at the columns of a table', () => {
   });
 
   it('changes how the time is told, and each of its parts', () => {
-    for (const { value, columns } of timeKinds) {
+    for (const { value, parts } of timeKinds) {
       let layout = withTimeKind(plainLayout('a;b'), value);
       expect(layout.time?.kind ?? 'none').toBe(value);
-      columns.forEach(({ name }, i) => (layout = withTimePart(layout, name, i + 3)));
+      parts.forEach((name, i) => (layout = withTimePart(layout, name, i + 3)));
       const time = layout.time as Record<string, unknown> | undefined;
-      columns.forEach(({ name }, i) => expect(time?.[name]).toBe(i + 3));
+      parts.forEach((name, i) => expect(time?.[name]).toBe(i + 3));
     }
   });
 

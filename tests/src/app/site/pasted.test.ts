@@ -10,6 +10,10 @@ describe('a pasted row or column', () => {
     ['commas between', '1.5, 2.5, 3', [1.5, 2.5, 3]],
     ['blanks between', '1.5 2.5  3', [1.5, 2.5, 3]],
     ['semicolons between', '1,5;2,5', [1.5, 2.5]],
+    ['decimal commas with blanks between', '1,5 2,25 -3', [1.5, 2.25, -3]],
+    ['decimal commas after a label', 'Januar 1,5 2,25', [1.5, 2.25]],
+    ['commas without blanks', '1,2,3', [1, 2, 3]],
+    ['a label before commas', 'GHI, 1.5, 2.5', [1.5, 2.5]],
     ['a label in front', 'GHI\t1\t2', [1, 2]],
     ['a typeset minus', '\u22121\t2', [-1, 2]],
   ])('reads %s', (_, text, expected) => {
@@ -29,6 +33,10 @@ describe('a pasted row or column', () => {
 describe('two pasted columns', () => {
   it('reads pairs and leaves a heading out', () => {
     expect(pastedPairs('bearing\theight\n0\t12,5\n90\t3')).toEqual([
+      [0, 12.5],
+      [90, 3],
+    ]);
+    expect(pastedPairs('0 12,5\n90 3')).toEqual([
       [0, 12.5],
       [90, 3],
     ]);

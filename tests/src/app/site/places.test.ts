@@ -36,12 +36,20 @@ describe('distances between places', () => {
 });
 
 describe('the search for a place', () => {
-  const ids = (words: string) => matching(stations, words).map((s) => s.id);
+  const ids = (wanted: string, language: 'en' | 'de' = 'en') =>
+    matching({ language }, stations, wanted).map((s) => s.id);
 
   it('finds by words in any order, without case or accents', () => {
     expect(ids('VERMONT burl')).toEqual(['burlington-vt']);
     expect(ids('pórtland')).toEqual(['portland-me', 'portland-or']);
     expect(ids('italy')).toEqual(['po-valley-it']);
+  });
+
+  it('finds a country by its name in the language of the page as well', () => {
+    expect(ids('italien', 'de')).toEqual(['po-valley-it']);
+    expect(ids('italy', 'de')).toEqual(['po-valley-it']);
+    expect(ids('italien')).toEqual([]);
+    expect(ids('vereinigte vermont', 'de')).toEqual(['burlington-vt']);
   });
 
   it('shows all for no words and none for nonsense', () => {
