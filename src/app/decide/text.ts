@@ -1,16 +1,14 @@
 import type { Cell, FacadeVerdict, SetFindings } from '../../../lib/decide/index.ts';
 import type { Project } from '../../../lib/project/index.ts';
 import type { Words } from '../../words/index.ts';
+import { compassName } from '../parts/compass.ts';
 
 /** What the sentences need of the words of the page. */
 export type Tongue = Pick<Words, 'of' | 'number' | 'list'>;
 
-const COMPASS = ['n', 'ne', 'e', 'se', 's', 'sw', 'w', 'nw'] as const;
-
 /** Compass word of an azimuth with its figure: `south-west 225°`. */
 export function compassText(words: Tongue, azimuth: number): string {
-  const point = COMPASS[Math.round((((azimuth % 360) + 360) % 360) / 45) % 8];
-  return `${words.of('common')(`compass.${point}`)} ${words.number(azimuth)}°`;
+  return `${compassName(words, azimuth)} ${words.number(azimuth)}°`;
 }
 
 export function wallName(project: Project, facade: string): string {

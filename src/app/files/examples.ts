@@ -1,11 +1,10 @@
 import studio from '../../../data/examples/studio.shadewright.json' with { type: 'json' };
+import type shell from '../../../data/words/en/shell.json';
 import type { Project } from '../../../lib/project/index.ts';
 
-/** A house that ships with the program. */
+/** A house that ships with the program; what it is called in a menu is in the language files. */
 export interface Example {
-  id: string;
-  name: string;
-  about: string;
+  id: keyof (typeof shell)['examples'];
   load: () => Promise<Project>;
 }
 
@@ -13,21 +12,15 @@ export interface Example {
 export const examples: readonly Example[] = [
   {
     id: 'studio',
-    name: 'Studio on a wooded slope',
-    about: 'Burlington, Vermont: cold winters, glass to the south, east and west',
     load: async () => openingExample(),
   },
   {
     id: 'bellingham',
-    name: 'House by the bay',
-    about: 'Bellingham, Washington: mild, heavy floor',
     load: async () =>
       (await import('../../../data/examples/bellingham.shadewright.json')).default as Project,
   },
   {
     id: 'albuquerque',
-    name: 'House with deep roofs',
-    about: 'Albuquerque, New Mexico: hot and dry, fixed shade',
     load: async () =>
       (await import('../../../data/examples/albuquerque.shadewright.json')).default as Project,
   },

@@ -1,3 +1,4 @@
+import type { Wording } from '../../words/index.ts';
 import { copyName, newId } from './names.ts';
 import type { KeptProject, ProjectStore } from './store.ts';
 import type { TabClaim } from './tabs.ts';
@@ -12,10 +13,12 @@ export interface KeptRow extends KeptProject {
 export class KeptList {
   readonly #store: ProjectStore | undefined;
   readonly #tabs: TabClaim;
+  readonly #words: Wording;
 
-  constructor(store: ProjectStore | undefined, tabs: TabClaim) {
+  constructor(store: ProjectStore | undefined, tabs: TabClaim, words: Wording) {
     this.#store = store;
     this.#tabs = tabs;
+    this.#words = words;
   }
 
   /** All of them, the one saved last first. */
@@ -33,6 +36,7 @@ export class KeptList {
     if (!this.#store) return;
     const name = copyName(
       row.name,
+      this.#words.of('shell')('kept.copy'),
       (await this.#store.list()).map((p) => p.name),
     );
     const id = newId();

@@ -1,12 +1,15 @@
 /** Longest name the project file allows. */
 const MOST = 120;
 
-/** A name for a copy that no other project has: `House (copy)`, `House (copy 2)` ... */
-export function copyName(name: string, taken: Iterable<string> = []): string {
+/**
+ * A name for a copy that no other project has: `House (copy)`, `House (copy 2)` ...
+ * @param word what a copy is called in the language of the page
+ */
+export function copyName(name: string, word: string, taken: Iterable<string> = []): string {
   const used = new Set(taken);
-  const base = name.replace(/ \(copy( \d+)?\)$/, '');
+  const base = name.replace(new RegExp(` \\(${word}( \\d+)?\\)$`), '');
   for (let n = 1; ; n++) {
-    const tail = n === 1 ? ' (copy)' : ` (copy ${n})`;
+    const tail = n === 1 ? ` (${word})` : ` (${word} ${n})`;
     const copy = base.slice(0, MOST - tail.length) + tail;
     if (!used.has(copy)) return copy;
   }

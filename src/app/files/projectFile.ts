@@ -1,9 +1,12 @@
+import shell from '../../../data/words/en/shell.json' with { type: 'json' };
+import { problem, sayFrom } from '../../../lib/problem/index.ts';
 import type { Problem } from '../../../lib/problem/index.ts';
 import { checkProject, projectSchema, serializeProject } from '../../../lib/project/index.ts';
 import type { Project } from '../../../lib/project/index.ts';
 import { blinds, glazings } from '../../library/index.ts';
 import { download, fileNameOf } from '../parts/figure/download.ts';
-import type { KeptProject } from './store.ts';
+import type { Kept } from './openProject.svelte.ts';
+import type { KeptProject, ProjectStore } from './store.ts';
 
 /** Ending of project files. */
 export const ENDING = 'shadewright.json';
@@ -49,6 +52,28 @@ export function readKept(kept: KeptProject): LeftProject | { project?: undefined
   return sound ? { project: sound } : { text: kept.text };
 }
 
+/**
+ * A kept project with its hourly files, as the store has it now; files it no longer uses are
+ * deleted, unless another page has it open. Undefined where it is gone or cannot be read.
+ */
+export async function loadKept(
+  store: ProjectStore,
+  id: string,
+  guest: boolean,
+): Promise<{ project: Project; kept: Kept } | undefined> {
+  const [row, files] = await Promise.all([store.get(id), store.hourlyOf(id)]);
+  if (!row) return undefined;
+  const left = readKept(row);
+  if (!left.project) return undefined;
+  const { project, sound } = left;
+  const used = [project, sound].map((p) => (p?.climate.kind === 'file' ? p.climate.fileName : ''));
+  for (const file of guest ? [] : files) {
+    if (!used.includes(file.fileName)) void store.removeHourly(id, file.fileName);
+  }
+  const hourly = files.filter((file) => used.includes(file.fileName));
+  return { project, kept: { row, hourly, sound, guest } };
+}
+
 /** A project whose fields are all in form; migrated where it is of an earlier layout. */
 function wellFormed(text: string): Project | undefined {
   let data: unknown;
@@ -64,11 +89,14 @@ function wellFormed(text: string): Project | undefined {
 }
 
 function tooLong(length: number): Problem {
-  return {
-    path: 'file',
-    message: 'is too long for a project',
-    value: `${length} characters`,
-    allowed: `up to ${MOST_CHARACTERS} characters`,
-    fix: 'Open a file that was saved as a Shadewright project.',
-  };
+  const say = sayFrom('shell', shell);
+  return problem(
+    'file',
+    {
+      message: say('file.tooLong'),
+      allowed: say('file.mostCharacters', { most: MOST_CHARACTERS }),
+      fix: say('file.saved'),
+    },
+    length,
+  );
 }

@@ -30,7 +30,7 @@ interface Tables extends DBSchema {
 /** Thrown where another page has written the project since this one read it. */
 export class OverwriteError extends Error {
   constructor() {
-    super('The project was written by another page.');
+    super('overwritten');
     this.name = 'OverwriteError';
   }
 }

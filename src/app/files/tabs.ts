@@ -1,7 +1,7 @@
 import { newId } from './names.ts';
 
 type Word =
-  | { kind: 'give up'; project: string; from: string }
+  | { kind: 'giveUp'; project: string; from: string }
   | { kind: 'saved'; project: string; from: string };
 
 interface Hooks {
@@ -56,7 +56,7 @@ export class TabClaim {
   async takeOver(): Promise<void> {
     const project = this.#project;
     if (project === undefined) return;
-    this.#say({ kind: 'give up', project, from: this.#me });
+    this.#say({ kind: 'giveUp', project, from: this.#me });
     const end = Date.now() + PATIENCE;
     while (this.#project === project && !this.#free && Date.now() < end) {
       await new Promise((rest) => setTimeout(rest, 30));
@@ -122,7 +122,7 @@ export class TabClaim {
   async #hear(word: Word): Promise<void> {
     if (word.from === this.#me || word.project !== this.#project) return;
     if (word.kind === 'saved' && !this.#free) this.#hooks.onsaved();
-    if (word.kind === 'give up' && this.#free) await this.#lose();
+    if (word.kind === 'giveUp' && this.#free) await this.#lose();
   }
 
   async #lose(): Promise<void> {
@@ -139,7 +139,7 @@ export class TabClaim {
   }
 }
 
-const PREFIX = 'shadewright project ';
+const PREFIX = 'shadewright.project.';
 
 function locks(): LockManager | undefined {
   return typeof navigator === 'undefined' ? undefined : navigator.locks;

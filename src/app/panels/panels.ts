@@ -1,12 +1,12 @@
 import type { Component } from 'svelte';
+import type shell from '../../../data/words/en/shell.json';
 import type { Namespace } from '../../words/index.ts';
 import type { Run } from '../state/engine.svelte.ts';
 
 /** One bench of the workbench: a part of the page with its own name and address. */
 export interface Bench {
-  /** Part of the address after `#`. */
-  id: string;
-  label: string;
+  /** Part of the address after `#`, and its name in the language files. */
+  id: Exclude<keyof (typeof shell)['benches'], 'label' | 'failed'>;
   /** It shows the facade ring itself; the others have it beside them. */
   ownRing?: boolean;
   /** It needs the whole page: neither the ring nor the facade table stands beside it. */
@@ -19,36 +19,31 @@ export interface Bench {
 
 /** The benches in the order of the work. */
 export const benches: readonly Bench[] = [
-  { id: 'site', label: 'Site', words: ['site'], load: () => import('./SitePanel.svelte') },
+  { id: 'site', words: ['site'], load: () => import('./SitePanel.svelte') },
   {
     id: 'openings',
-    label: 'Openings',
     ownRing: true,
     words: ['openings', 'library'],
     load: () => import('./OpeningsPanel.svelte'),
   },
   {
     id: 'schedules',
-    label: 'Schedules',
     words: ['schedules', 'rules', 'library'],
     load: () => import('./SchedulePanel.svelte'),
   },
   {
     id: 'room',
-    label: 'Rooms',
     words: ['rooms', 'library'],
     load: () => import('./RoomPanel.svelte'),
   },
   {
     id: 'decide',
-    label: 'Decision',
     words: ['decide', 'rules', 'library'],
     load: () => import('./DecidePanel.svelte'),
   },
-  { id: 'year', label: 'Year', words: ['year'], load: () => import('./YearPanel.svelte') },
+  { id: 'year', words: ['year'], load: () => import('./YearPanel.svelte') },
   {
     id: 'client',
-    label: 'Client page',
     alone: true,
     words: ['client', 'rules', 'library'],
     load: () => import('./ClientPanel.svelte'),

@@ -4,6 +4,7 @@ import type { Problem } from '../../../lib/problem/index.ts';
 import type { Project } from '../../../lib/project/index.ts';
 import type { HourlyFile } from '../../worker/api.ts';
 import { substance } from '../decide/substance.ts';
+import type { Fault } from './fault.ts';
 import { LongTask } from './longTask.svelte.ts';
 
 /** Price of an external blind by opening id, in a currency of the user's; 1 where absent. */
@@ -47,8 +48,7 @@ export class DecisionState {
     return this.#task.problems;
   }
 
-  /** A fault of the program, in its own words. */
-  get fault(): string | undefined {
+  get fault(): Fault | undefined {
     return this.#task.fault;
   }
 

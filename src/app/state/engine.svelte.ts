@@ -17,6 +17,8 @@ import type {
 import type { EngineHost } from '../../worker/host.ts';
 import type { SunDays } from '../../worker/sunDays.ts';
 import type { SunHours } from '../../worker/sunHours.ts';
+import { faultOf } from './fault.ts';
+import type { Fault } from './fault.ts';
 import { takeFieldHints } from './fieldHints.svelte.ts';
 
 /** A finished run: its summary, and a number by which charts know that series are of this run. */
@@ -38,8 +40,7 @@ export class EngineState {
   sound = $state.raw<Project>();
   /** What is wrong with the present project; empty where it could be run. */
   problems = $state.raw<Problem[]>([]);
-  /** A fault of the program, in its own words. */
-  fault = $state.raw<string>();
+  fault = $state.raw<Fault>();
   busy = $state(false);
 
   readonly #host: Remote<EngineHost>;
@@ -53,7 +54,7 @@ export class EngineState {
   constructor(worker: Worker) {
     this.#host = wrap<EngineHost>(worker);
     worker.addEventListener('error', (event) => {
-      this.fault = event.message || 'The engine could not be started.';
+      this.fault = faultOf(event, 'engine');
       this.busy = this.#working = false;
     });
   }
@@ -93,7 +94,7 @@ export class EngineState {
           if (!this.sound) this.run = undefined;
         }
       } catch (error) {
-        this.fault = String(error);
+        this.fault = { said: String(error) };
       }
     }
     this.busy = this.#working = false;
@@ -159,12 +160,12 @@ export class EngineState {
 
   /** Sunrise and sunset of each day, and the irradiation outside the atmosphere. */
   sunDays(): Promise<SunDays | undefined> {
-    return this.#once('sun days', () => this.#host.sunDays());
+    return this.#once('sunDays', () => this.#host.sunDays());
   }
 
   /** When the sun is on the facade of openings that are moved together, and what it brings. */
   sunHours(members: readonly string[], lead: string): Promise<SunHours | undefined> {
-    const key = `sun hours|${[lead, ...members].join('|')}`;
+    const key = `sunHours|${[lead, ...members].join('|')}`;
     return this.#once(key, () => this.#host.sunHours(members, lead));
   }
 

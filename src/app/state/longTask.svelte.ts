@@ -3,14 +3,15 @@ import type { Remote } from 'comlink';
 import type { Problem } from '../../../lib/problem/index.ts';
 import type { LongReply } from '../../worker/decisionApi.ts';
 import type { DecisionHost } from '../../worker/decisionHost.ts';
+import { faultOf } from './fault.ts';
+import type { Fault } from './fault.ts';
 
 /** Something that takes seconds, in a worker of its own, one at a time. */
 export class LongTask {
   busy = $state(false);
   /** What is wrong with what was asked last. */
   problems = $state.raw<Problem[]>([]);
-  /** A fault of the program, in its own words. */
-  fault = $state.raw<string>();
+  fault = $state.raw<Fault>();
   /** The last one was broken off by the user. */
   cancelled = $state(false);
 
@@ -36,7 +37,7 @@ export class LongTask {
     this.cancelled = false;
     this.fault = undefined;
     worker.addEventListener('error', (event) => {
-      if (current()) this.#end(event.message || 'The worker could not be started.');
+      if (current()) this.#end(faultOf(event, 'worker'));
     });
     try {
       const reply = await ask(wrap<DecisionHost>(worker), current);
@@ -45,7 +46,7 @@ export class LongTask {
       this.#end();
       return reply.ok ? reply.result : undefined;
     } catch (error) {
-      if (current()) this.#end(String(error));
+      if (current()) this.#end({ said: String(error) });
       return undefined;
     }
   }
@@ -72,7 +73,7 @@ export class LongTask {
     this.cancelled = false;
   }
 
-  #end(fault?: string): void {
+  #end(fault?: Fault): void {
     this.fault = fault;
     this.stop();
   }

@@ -1,5 +1,6 @@
 import { languages } from '../../words/namespaces.ts';
 import type { Language } from '../../words/namespaces.ts';
+import { spoken } from './languages.ts';
 
 const themes = ['system', 'light', 'dark'] as const;
 export type Theme = (typeof themes)[number];
@@ -7,13 +8,10 @@ export type Theme = (typeof themes)[number];
 const THEME = 'shadewright.theme';
 const LANGUAGE = 'shadewright.language';
 
-/**
- * How the page looks, and the language of the benches that have their words from language files;
- * kept on this machine.
- */
+/** How the page looks and which language it speaks; what the user chose is kept on this machine. */
 export class Preferences {
-  #theme = $state<Theme>(stored(THEME, themes));
-  #language = $state<Language>(stored(LANGUAGE, languages));
+  #theme = $state<Theme>(stored(THEME, themes) ?? 'system');
+  #language = $state<Language>(stored(LANGUAGE, languages) ?? spoken(navigator.languages));
 
   get theme(): Theme {
     return this.#theme;
@@ -39,13 +37,13 @@ export class Preferences {
   }
 }
 
-/** The choice kept last; the first of all where there is none. */
-function stored<T extends string>(key: string, all: readonly [T, ...T[]]): T {
+/** The choice kept last, if any. */
+function stored<T extends string>(key: string, all: readonly T[]): T | undefined {
   try {
     const value = localStorage.getItem(key);
-    return all.find((choice) => choice === value) ?? all[0];
+    return all.find((choice) => choice === value);
   } catch {
-    return all[0];
+    return undefined;
   }
 }
 

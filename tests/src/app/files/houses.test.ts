@@ -6,7 +6,10 @@ import { examples, openingExample } from '../../../../src/app/files/examples.ts'
 import { readKept, readProjectText } from '../../../../src/app/files/projectFile.ts';
 import { stations } from '../../../../src/library/climates.ts';
 import { blinds, glazings } from '../../../../src/library/index.ts';
+import { Words } from '../../../../src/words/index.ts';
 
+const words = await Words.load('en', ['shell']);
+const german = await Words.load('de', ['shell']);
 const library = { blinds, glazings, stations };
 
 describe('a blank start', () => {
@@ -22,7 +25,13 @@ describe('a blank start', () => {
         }),
         fc.double({ min: 0.02, max: 2, noNaN: true }),
         (station, azimuth, counts, thickness) => {
-          const house = blankHouse({ station, azimuth, counts, thickness, units: 'imperial' });
+          const house = blankHouse(words, {
+            station,
+            azimuth,
+            counts,
+            thickness,
+            units: 'imperial',
+          });
           expect(checkProject(house, library).problems).toEqual([]);
         },
       ),
@@ -33,7 +42,13 @@ describe('a blank start', () => {
   it('puts what was asked for where it was asked for', () => {
     const station = stations.find((s) => s.id === 'denver-co')!;
     const counts = { window: 3, door: 1, fixed: 0 };
-    const house = blankHouse({ station, azimuth: 90, counts, thickness: 0.3, units: 'metric' });
+    const house = blankHouse(words, {
+      station,
+      azimuth: 90,
+      counts,
+      thickness: 0.3,
+      units: 'metric',
+    });
     const first = house.walls[0];
     expect([first.azimuth, first.thickness]).toEqual([90, 0.3]);
     expect(house.walls.map((wall) => wall.azimuth)).toEqual([90, 180, 270, 0]);
@@ -42,6 +57,34 @@ describe('a blank start', () => {
       ['door', 1, first.id],
     ]);
     expect(house.site).toMatchObject({ latitude: station.latitude, timeZone: 'America/Denver' });
+  });
+
+  it('names what is in it in the language of the page', () => {
+    const station = stations.find((s) => s.id === 'denver-co')!;
+    const counts = { window: 2, door: 1, fixed: 1 };
+    const answers = { station, azimuth: 45, counts, thickness: 0.3, units: 'metric' } as const;
+    const names = (house: ReturnType<typeof blankHouse>) => [
+      house.name,
+      house.walls[0].name,
+      ...house.openings.map((o) => o.name),
+      house.rooms[0].name,
+    ];
+    expect(names(blankHouse(words, answers))).toEqual([
+      'House in Denver',
+      'North-east wall',
+      'North-east windows',
+      'North-east glazed door',
+      'North-east fixed pane',
+      'Living room',
+    ]);
+    expect(names(blankHouse(german, answers))).toEqual([
+      'Haus in Denver',
+      'Wand nach Nordosten',
+      'Fenster nach Nordosten',
+      'Glastür nach Nordosten',
+      'Festverglasung nach Nordosten',
+      'Wohnzimmer',
+    ]);
   });
 });
 

@@ -4,9 +4,12 @@ import { copyName, freeFileName, newId } from '../../../../src/app/files/names.t
 
 describe('names of copies', () => {
   it('counts up from the first copy, also for a copy of a copy', () => {
-    expect(copyName('House')).toBe('House (copy)');
-    expect(copyName('House', ['House (copy)'])).toBe('House (copy 2)');
-    expect(copyName('House (copy)', ['House (copy)', 'House (copy 2)'])).toBe('House (copy 3)');
+    expect(copyName('House', 'copy')).toBe('House (copy)');
+    expect(copyName('House', 'copy', ['House (copy)'])).toBe('House (copy 2)');
+    expect(copyName('House (copy)', 'copy', ['House (copy)', 'House (copy 2)'])).toBe(
+      'House (copy 3)',
+    );
+    expect(copyName('Haus (Kopie)', 'Kopie', ['Haus (Kopie)'])).toBe('Haus (Kopie 2)');
   });
 
   it('gives a free name of at most 120 characters for any name', () => {
@@ -14,7 +17,7 @@ describe('names of copies', () => {
       fc.property(fc.string({ minLength: 1, maxLength: 120 }), (name) => {
         const taken = [name];
         for (let n = 0; n < 12; n++) {
-          const copy = copyName(name, taken);
+          const copy = copyName(name, 'copy', taken);
           expect(taken).not.toContain(copy);
           expect(copy.length).toBeLessThanOrEqual(120);
           taken.push(copy);
