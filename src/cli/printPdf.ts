@@ -36,7 +36,7 @@ export async function printPdf(
 }
 
 async function printed(tab: Page, page: ClientPage, faults: string[]): Promise<Uint8Array> {
-  await tab.getByLabel('Page data').setInputFiles({
+  await tab.locator('input[type="file"]').setInputFiles({
     name: 'page.json',
     mimeType: 'application/json',
     buffer: Buffer.from(JSON.stringify(page)),
