@@ -1,25 +1,19 @@
 import { STEPS_PER_HOUR } from '../../../lib/time/index.ts';
 import type { YearCalendar } from '../../../lib/time/index.ts';
+import type { Wording } from '../../words/index.ts';
+import { quantityName } from './quantities.ts';
 import type { SheetKind } from './quantities.ts';
 import { dayAndClock } from './sheetGrid.ts';
 import type { SheetGrid } from './sheetGrid.ts';
 import type { ShownUnit } from './shownUnit.ts';
-import {
-  MONTHS,
-  capital,
-  dayWords,
-  endClock,
-  figure,
-  hourWords,
-  measured,
-  percent,
-} from './words.ts';
+import { capital, dayText, endClock, hourText } from './words.ts';
 
 /** Whose figures a chart shows, as they stand in a sentence: `the whole house`, `West door`. */
 export type Subject = string;
 
 /** What a year sheet shows, in two sentences computed from its values (in shown units). */
 export function describeSheet(
+  words: Wording,
   kind: SheetKind,
   subject: Subject,
   unit: ShownUnit,
@@ -27,44 +21,64 @@ export function describeSheet(
   calendar: YearCalendar,
   grid: SheetGrid,
 ): string {
+  const t = words.of('year');
+  const name = capital(quantityName(words, kind.key));
+  const intro =
+    kind.of === 'site' ? t('sheet.introSite', { name }) : t('sheet.intro', { name, subject });
+  return `${intro} ${figuresText(words, kind, unit, values, calendar, grid)}`;
+}
+
+/** The second sentence: the figures. */
+function figuresText(
+  words: Wording,
+  kind: SheetKind,
+  unit: ShownUnit,
+  values: Float64Array,
+  calendar: YearCalendar,
+  grid: SheetGrid,
+): string {
+  const t = words.of('year');
   const least = extreme(values, (a, b) => a < b);
   const most = extreme(values, (a, b) => a > b);
-  const when = (hour: number) =>
-    `${dayWords(dayAndClock(grid, hour).day)}, ${hourWords(calendar, hour)}`;
-  const value = (hour: number) => measured(values[hour], unit.digits, unit.symbol);
-  const whose = kind.of === 'site' ? '' : ` of ${subject}`;
-  const intro = `${capital(kind.name)}${whose}, hour by hour over a typical year.`;
+  const whenText = (hour: number) =>
+    t('sheet.when', {
+      day: dayText(words, dayAndClock(grid, hour).day),
+      hour: hourText(words, calendar, hour),
+    });
+  const value = (shown: number) => words.measured(shown, unit.digits, unit.symbol);
+  const top = { most: value(values[most]), when: whenText(most) };
+  const total = values.reduce((sum, v) => sum + v, 0);
   if (kind.measure === 'temperature') {
-    const mean = values.reduce((sum, v) => sum + v, 0) / values.length;
-    return (
-      `${intro} From ${value(least)} (${when(least)}) to ${value(most)} (${when(most)}), ` +
-      `on average ${measured(mean, unit.digits, unit.symbol)}.`
-    );
+    return t('sheet.temperature', {
+      least: value(values[least]),
+      leastWhen: whenText(least),
+      most: top.most,
+      mostWhen: top.when,
+      mean: value(total / values.length),
+    });
   }
-  if (!(values[most] > 0)) return `${intro} It is nothing in every hour.`;
-  if (kind.measure === 'excess') {
-    const hours = values.reduce((count, v) => count + (v > 0 ? 1 : 0), 0);
-    return (
-      `${intro} The room is over the limit in ${figure(hours)} of 8,760 hours, by ` +
-      `${value(most)} at most (${when(most)}).`
-    );
-  }
+  if (!(values[most] > 0)) return t('sheet.nothing');
+  const count = values.reduce((hours, v) => hours + (v > 0 ? 1 : 0), 0);
+  const hours = words.figure(count);
+  if (kind.measure === 'excess') return t('sheet.over', { hours, ...top });
   const months = monthSums(values, calendar);
-  const year = months.reduce((sum, m) => sum + m, 0);
-  const top = months.indexOf(Math.max(...months));
+  const fullest = months.indexOf(Math.max(...months));
+  const month = words.months('long')[fullest];
   if (kind.measure === 'share') {
-    const hours = values.reduce((count, v) => count + (v > 0 ? 1 : 0), 0);
-    return (
-      `${intro} Some glass is covered in ${figure(hours)} of 8,760 hours, on average ` +
-      `${percent(year / hours / 100)} of it; most in ${MONTHS[top]}.`
-    );
+    return t('sheet.covered', { hours, share: words.share(total / count / 100), month });
   }
-  const sum = unit.sum;
-  const total = sum ? `The year brings ${measured(year * sum.size, 0, sum.symbol)}, ` : '';
-  return (
-    `${intro} ${total}most of it in ${MONTHS[top]} (${percent(months[top] / year)}); ` +
-    `the strongest hour is ${when(most)} with ${value(most)}.`
-  );
+  const { size, symbol } = sumUnit(unit);
+  return t('sheet.gain', {
+    sum: words.measured(total * size, 0, symbol),
+    month,
+    share: words.share(months[fullest] / total),
+    ...top,
+  });
+}
+
+/** The unit of sums; that of the values where sums mean nothing. */
+function sumUnit(unit: ShownUnit): NonNullable<ShownUnit['sum']> {
+  return unit.sum ?? { size: 1, symbol: unit.symbol, digits: 0 };
 }
 
 function extreme(values: Float64Array, better: (a: number, b: number) => boolean): number {
@@ -92,60 +106,89 @@ export interface DayFigures {
   covered?: Float32Array;
   room?: { without: Float64Array; with: Float64Array };
   /** Whose room temperatures they are. */
-  roomName?: string;
+  roomName: string;
   heat: ShownUnit;
   temperature: ShownUnit;
 }
 
-/** What a day strip shows, in two or three sentences. */
-export function describeDay(day: DayFigures, calendar: YearCalendar): string {
-  const { hours, heat, temperature } = day;
+/** What a day strip shows, in two to four sentences. */
+export function describeDay(words: Wording, day: DayFigures, calendar: YearCalendar): string {
+  const sky = day.hours.map((h) => day.outdoor[h]);
+  const { digits, symbol } = day.temperature;
+  return [
+    gainText(words, day, calendar),
+    ...(day.covered ? [coverText(words, day.covered, day.hours, calendar)] : []),
+    ...(day.room ? [roomText(words, day, day.room)] : []),
+    words.of('year')('day.outdoors', {
+      least: words.figure(Math.min(...sky), digits),
+      most: words.measured(Math.max(...sky), digits, symbol),
+    }),
+  ].join(' ');
+}
+
+/** What the sun brings, and when it brings most. */
+function gainText(words: Wording, day: DayFigures, calendar: YearCalendar): string {
+  const t = words.of('year');
+  const { date, subject, hours, heat } = day;
   const total = (series: Float64Array) => hours.reduce((sum, h) => sum + series[h], 0);
   const bare = total(day.without);
   const left = total(day.with);
-  const sum = heat.sum ?? { size: 1, symbol: heat.symbol, digits: 0 };
-  const digits = Math.max(sum.digits, 1);
+  if (!(bare > 0)) return t('day.noGain', { date, subject });
+  const { size, symbol, digits } = sumUnit(heat);
+  const fine = Math.max(digits, 1);
   const peak = hours.reduce((best, h) => (day.without[h] > day.without[best] ? h : best));
-  const sky = hours.map((h) => day.outdoor[h]);
-  const gains =
-    bare > 0
-      ? `On ${day.date} the sun brings ${day.subject} ` +
-        `${measured(bare * sum.size, digits, sum.symbol)} without shading and ${figure(left * sum.size, digits)} with it ` +
-        `(${percent(1 - left / bare)} stopped); without, the strongest hour is ` +
-        `${hourWords(calendar, peak)} with ${measured(day.without[peak], heat.digits, heat.symbol)}.`
-      : `On ${day.date} the sun brings ${day.subject} nothing.`;
-  return (
-    `${gains} ${coverWords(day, calendar)}${roomWords(day)}Outdoors it is ` +
-    `${figure(Math.min(...sky), temperature.digits)} to ` +
-    `${measured(Math.max(...sky), temperature.digits, temperature.symbol)}.`
-  );
+  return t('day.gain', {
+    date,
+    subject,
+    bare: words.measured(bare * size, fine, symbol),
+    left: words.figure(left * size, fine),
+    stopped: words.share(1 - left / bare),
+    hour: hourText(words, calendar, peak),
+    peak: words.measured(day.without[peak], heat.digits, heat.symbol),
+  });
 }
 
-/** How warm the room gets; empty where none is shown. */
-function roomWords({ room, roomName, hours, temperature }: DayFigures): string {
-  if (!room) return '';
-  const top = (series: Float64Array) => Math.max(...hours.map((h) => series[h]));
-  return (
-    `${capital(roomName ?? 'the room')} gets up to ` +
-    `${measured(top(room.without), temperature.digits, temperature.symbol)} without shading and ` +
-    `${measured(top(room.with), temperature.digits, temperature.symbol)} with it. `
-  );
+/** How warm the room gets. */
+function roomText(
+  words: Wording,
+  { roomName, hours, temperature }: DayFigures,
+  room: NonNullable<DayFigures['room']>,
+): string {
+  const top = (series: Float64Array) =>
+    words.measured(
+      Math.max(...hours.map((h) => series[h])),
+      temperature.digits,
+      temperature.symbol,
+    );
+  return words.of('year')('day.room', {
+    room: capital(roomName),
+    without: top(room.without),
+    with: top(room.with),
+  });
 }
 
-/** When glass is covered; empty where there is no blind. */
-function coverWords({ covered, hours }: DayFigures, calendar: YearCalendar): string {
-  if (!covered) return '';
-  const spans = coveredSpans(covered, hours);
-  if (spans.length === 0) return 'No glass is covered. ';
-  const clock = (step: number) => {
-    const minutes = calendar.quarter[step] * 15;
-    return `${Math.floor(minutes / 60)}:${String(minutes % 60).padStart(2, '0')}`;
-  };
-  const words = spans.map(([from, to]) => `${clock(from)} to ${endClock(calendar, to)}`);
-  const list = words.length > 1 ? `${words.slice(0, -1).join(', ')} and ${words.at(-1)}` : words[0];
-  return words.length > 4
-    ? `Glass is covered ${words.length} times between ${clock(spans[0][0])} and ${endClock(calendar, spans.at(-1)![1])}. `
-    : `Glass is covered from ${list}. `;
+/** When glass is covered. */
+function coverText(
+  words: Wording,
+  covered: Float32Array,
+  hours: readonly number[],
+  calendar: YearCalendar,
+): string {
+  const t = words.of('year');
+  const spans = coveredSpans(covered, hours).map(([from, to]) => {
+    const minutes = calendar.quarter[from] * 15;
+    const start = `${Math.floor(minutes / 60)}:${String(minutes % 60).padStart(2, '0')}`;
+    return { from: start, to: endClock(calendar, to) };
+  });
+  if (spans.length === 0) return t('day.uncovered');
+  if (spans.length > 4) {
+    return t('day.coveredOften', {
+      times: spans.length,
+      from: spans[0].from,
+      to: spans.at(-1)!.to,
+    });
+  }
+  return t('day.covered', { spans: words.list(spans.map((span) => t('day.coveredSpan', span))) });
 }
 
 /** Runs of quarter hours with covered glass, first and last step of each. */

@@ -1,5 +1,7 @@
 import { HOURS, STEPS_PER_HOUR } from '../../../lib/time/index.ts';
 import type { HourlyOf, RoomScheme, WeatherSeries } from '../../worker/api.ts';
+import type year from '../../../data/words/en/year.json';
+import type { Wording } from '../../words/index.ts';
 import type { SheetQuantity } from '../state/selection.svelte.ts';
 import type { RampKind } from './ramp.ts';
 import type { Measure } from './shownUnit.ts';
@@ -30,10 +32,8 @@ export interface Target {
 /** One row of the table of quantities that a year sheet can show. */
 export interface SheetKind {
   key: SheetQuantity;
-  /** In lower case, as it stands in a sentence. */
-  name: string;
-  /** What it is, for whoever has not met it. */
-  about: string;
+  /** Sentence of what it is, for whoever has not met it. */
+  about: keyof typeof year.about;
   /** What it belongs to. */
   of: 'opening' | 'room' | 'site';
   measure: Measure;
@@ -51,11 +51,10 @@ function heat(quantity: HourlyOf): SheetKind['load'] {
     opening ? source.hourly(opening, quantity) : source.houseHourly(quantity);
 }
 
-function gain(key: 'without' | 'with', name: string, about: string): SheetKind {
+function gain(key: 'without' | 'with'): SheetKind {
   return {
     key,
-    name,
-    about,
+    about: key,
     of: 'opening',
     measure: 'heat',
     ramp: 'power',
@@ -67,8 +66,7 @@ function gain(key: 'without' | 'with', name: string, about: string): SheetKind {
 function room(key: SheetQuantity, scheme: RoomScheme): SheetKind {
   return {
     key,
-    name: `room temperature ${scheme} shading`,
-    about: 'Operative: the mean of air and surfaces. The colours part at the limit of the project.',
+    about: 'room',
     of: 'room',
     measure: 'temperature',
     ramp: 'temperature',
@@ -81,8 +79,7 @@ function room(key: SheetQuantity, scheme: RoomScheme): SheetKind {
 function over(key: SheetQuantity, scheme: RoomScheme): SheetKind {
   return {
     key,
-    name: `overheating ${scheme} shading`,
-    about: 'By how much the operative temperature of the room is over the limit of the project.',
+    about: 'over',
     of: 'room',
     measure: 'excess',
     ramp: 'power',
@@ -94,16 +91,11 @@ function over(key: SheetQuantity, scheme: RoomScheme): SheetKind {
 
 /** Everything a year sheet can show; a new quantity is a new row. */
 export const sheetKinds: readonly SheetKind[] = [
-  gain('without', 'solar gain without shading', 'Heat of the sun that bare glass would let in.'),
-  gain(
-    'with',
-    'solar gain with shading',
-    'Heat of the sun that is left behind insect screen and blind as scheduled.',
-  ),
+  gain('without'),
+  gain('with'),
   {
     key: 'stopped',
-    name: 'solar gain stopped',
-    about: 'What insect screen and blind keep out: gain without less gain with.',
+    about: 'stopped',
     of: 'opening',
     measure: 'heat',
     ramp: 'power',
@@ -112,8 +104,7 @@ export const sheetKinds: readonly SheetKind[] = [
   },
   {
     key: 'lowered',
-    name: 'glass covered by the blind',
-    about: 'Share of the glass under a lowered blind, mean of the hour.',
+    about: 'lowered',
     of: 'opening',
     measure: 'share',
     ramp: 'share',
@@ -121,8 +112,7 @@ export const sheetKinds: readonly SheetKind[] = [
   },
   {
     key: 'sunlit',
-    name: 'irradiance on the glass',
-    about: 'Sun and sky on the glass in its reveal, under its overhang and between its fins.',
+    about: 'sunlit',
     of: 'opening',
     measure: 'heat',
     ramp: 'power',
@@ -131,8 +121,7 @@ export const sheetKinds: readonly SheetKind[] = [
   },
   {
     key: 'incident',
-    name: 'irradiance on the open facade',
-    about: 'Sun and sky on the plane of the glass with nothing near it to shade it.',
+    about: 'incident',
     of: 'opening',
     measure: 'heat',
     ramp: 'power',
@@ -144,8 +133,7 @@ export const sheetKinds: readonly SheetKind[] = [
   over('overWith', 'with'),
   {
     key: 'outdoor',
-    name: 'outdoor temperature',
-    about: 'Dry-bulb temperature of the air outside.',
+    about: 'outdoor',
     of: 'site',
     measure: 'temperature',
     ramp: 'temperature',
@@ -153,6 +141,11 @@ export const sheetKinds: readonly SheetKind[] = [
     load: async (source) => (await source.weather())?.dryBulb,
   },
 ];
+
+/** Name of a quantity as it stands in a sentence. */
+export function quantityName(words: Wording, key: SheetQuantity): string {
+  return words.of('year')(`quantity.${key}`);
+}
 
 /** The row of a quantity. */
 export function sheetKind(key: SheetQuantity): SheetKind {

@@ -2,6 +2,7 @@ import type { YearCalendar } from '../../../lib/time/index.ts';
 import type { UnitSystem } from '../../../lib/units/index.ts';
 import type { WeatherSeries } from '../../worker/api.ts';
 import type { SunDays } from '../../worker/sunDays.ts';
+import type { Wording } from '../../words/index.ts';
 import type { SheetQuantity } from '../state/selection.svelte.ts';
 import { sheetKind } from './quantities.ts';
 import type { SeriesSource, SheetKind, Target } from './quantities.ts';
@@ -9,7 +10,7 @@ import { sheetGrid } from './sheetGrid.ts';
 import type { SheetGrid } from './sheetGrid.ts';
 import { sheetScale } from './sheetScale.ts';
 import type { SheetScale } from './sheetScale.ts';
-import { shownSeries, shownUnit } from './shownUnit.ts';
+import { shownSeries, shownUnit, temperatureUnit } from './shownUnit.ts';
 import type { ShownUnit } from './shownUnit.ts';
 
 /** The engine, as far as the charts of the year ask it. */
@@ -51,14 +52,15 @@ export interface SheetData {
 
 /** Asks the engine for all of it. Undefined where the engine has no such opening any more. */
 export async function loadYear(
+  words: Wording,
   source: YearSource,
   target: Target,
   quantity: SheetQuantity,
   system: UnitSystem,
 ): Promise<YearData | undefined> {
   const { opening } = target;
-  const heat = shownUnit('heat', !opening, system);
-  const temperature = shownUnit('temperature', !opening, system);
+  const heat = shownUnit(words, 'heat', !opening, system);
+  const temperature = temperatureUnit(system);
   const series = (key: SheetQuantity) => sheetKind(key).load(source, target);
   const [calendar, sun, weather] = await Promise.all([
     source.calendar(),
@@ -74,7 +76,7 @@ export async function loadYear(
   const [covered, state, sheet] = await Promise.all([
     source.covered(opening),
     opening ? source.blindState(opening) : undefined,
-    loadSheet(source, target, quantity, system),
+    loadSheet(words, source, target, quantity, system),
   ]);
   if (!calendar || !sun || !weather || !without || !shaded) return undefined;
   const bare = shownSeries(without, heat);
@@ -102,13 +104,14 @@ export async function loadYear(
 }
 
 async function loadSheet(
+  words: Wording,
   source: SeriesSource,
   target: Target,
   quantity: SheetQuantity,
   system: UnitSystem,
 ): Promise<SheetData> {
   const kind = sheetKind(quantity);
-  const unit = shownUnit(kind.measure, !target.opening, system);
+  const unit = shownUnit(words, kind.measure, !target.opening, system);
   const [values, measure] = await Promise.all(
     [kind, kind.scaleOf ? sheetKind(kind.scaleOf) : kind].map((k) => k.load(source, target)),
   );

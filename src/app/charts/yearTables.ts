@@ -1,16 +1,24 @@
 import { HOURS, STEPS_PER_HOUR, clockText, dateText } from '../../../lib/time/index.ts';
+import type { Wording } from '../../words/index.ts';
 import type { FigureTable } from '../parts/figure/table.ts';
+import { quantityName } from './quantities.ts';
 import type { SheetData, YearData } from './yearData.ts';
 import { capital } from './words.ts';
 
 /** The hours of a year sheet: local date, clock at the start, value. */
-export function sheetTable({ calendar }: YearData, { kind, unit, values }: SheetData): FigureTable {
+export function sheetTable(
+  words: Wording,
+  { calendar }: YearData,
+  { kind, unit, values }: SheetData,
+): FigureTable {
+  const t = words.of('year');
   const digits = unit.digits + 1;
+  const name = capital(quantityName(words, kind.key));
   return {
     columns: [
-      { head: 'Date' },
-      { head: 'Clock at start' },
-      { head: `${capital(kind.name)} (${unit.symbol})`, digits },
+      { head: t('table.date') },
+      { head: t('table.clock') },
+      { head: t('table.quantity', { name, unit: unit.symbol }), digits },
     ],
     rowCount: values ? HOURS : 0,
     cell: (hour, column) => {
@@ -23,36 +31,35 @@ export function sheetTable({ calendar }: YearData, { kind, unit, values }: Sheet
 
 /** The quarter hours of a day strip; gains and temperatures are means of their hour. */
 export function dayTable(
+  words: Wording,
   data: YearData,
   steps: readonly number[],
   position: (step: number) => string,
 ): FigureTable {
-  const { calendar, heat, temperature, covered } = data;
+  const t = words.of('year');
+  const { calendar, heat, temperature, covered, room } = data;
   const hourly = (series: Float64Array) => (step: number) =>
     series[Math.floor(step / STEPS_PER_HOUR)];
   const named = covered && steps.some((step) => position(step));
+  const gain = { digits: heat.digits + 1 };
+  const warm = { digits: temperature.digits };
+  const power = { unit: heat.symbol };
+  const degrees = { unit: temperature.symbol };
   const columns: { head: string; digits?: number; of: (step: number) => string | number }[] = [
-    { head: 'Clock at start', of: (step) => clockText(calendar, step) },
-    { head: `Gain without (${heat.symbol})`, digits: heat.digits + 1, of: hourly(data.without) },
-    { head: `Gain with (${heat.symbol})`, digits: heat.digits + 1, of: hourly(data.with) },
+    { head: t('table.clock'), of: (step) => clockText(calendar, step) },
+    { head: t('table.without', power), ...gain, of: hourly(data.without) },
+    { head: t('table.with', power), ...gain, of: hourly(data.with) },
     ...(covered
-      ? [{ head: 'Glass covered (%)', digits: 0, of: (step: number) => covered[step] * 100 }]
+      ? [{ head: t('table.covered'), digits: 0, of: (step: number) => covered[step] * 100 }]
       : []),
-    ...(named ? [{ head: 'Blind', of: position }] : []),
-    {
-      head: `Outdoors (${temperature.symbol})`,
-      digits: temperature.digits,
-      of: hourly(data.outdoor),
-    },
-    ...(['without', 'with'] as const).flatMap((scheme) =>
-      data.room
-        ? {
-            head: `Room ${scheme} (${temperature.symbol})`,
-            digits: temperature.digits,
-            of: hourly(data.room[scheme]),
-          }
-        : [],
-    ),
+    ...(named ? [{ head: t('table.blind'), of: position }] : []),
+    { head: t('table.outdoors', degrees), ...warm, of: hourly(data.outdoor) },
+    ...(room
+      ? [
+          { head: t('table.roomWithout', degrees), ...warm, of: hourly(room.without) },
+          { head: t('table.roomWith', degrees), ...warm, of: hourly(room.with) },
+        ]
+      : []),
   ];
   return {
     columns,

@@ -1,49 +1,51 @@
 import { describe, expect, it } from 'vitest';
 import { HOURS, STEPS, buildCalendar, dayOfYear } from '../../../../lib/time/index.ts';
 import { clearestDay, hottestDay } from '../../../../src/app/charts/dayFinder.ts';
-import { actionName, blindRuns, clockMarks } from '../../../../src/app/charts/dayLayout.ts';
+import { actionText, blindRuns, clockMarks } from '../../../../src/app/charts/dayLayout.ts';
 import { coveredSpans, describeDay, describeSheet } from '../../../../src/app/charts/describe.ts';
 import { sheetKind } from '../../../../src/app/charts/quantities.ts';
 import { hourAt, hoursOfDay, sheetGrid } from '../../../../src/app/charts/sheetGrid.ts';
 import { shownUnit } from '../../../../src/app/charts/shownUnit.ts';
 import { stepsOfHours } from '../../../../src/app/charts/dayLayout.ts';
-import {
-  dayWords,
-  figure,
-  hourWords,
-  longDayWords,
-  spanWords,
-} from '../../../../src/app/charts/words.ts';
+import { dayText, hourText, longDayText, spanText } from '../../../../src/app/charts/words.ts';
+import { Words } from '../../../../src/words/index.ts';
 
+const words = await Words.load('en', ['charts', 'year']);
+const german = await Words.load('de', ['charts', 'year']);
 const calendar = buildCalendar('America/New_York', 2026, 5);
 const grid = sheetGrid(calendar);
 const JUNE_21 = dayOfYear(6, 21);
 const plain = (text: string) => text.replace(/\u00a0/g, ' ');
 
-describe('dates and figures in words', () => {
+describe('dates in words', () => {
   it('name days, spans and hours', () => {
-    expect(dayWords(JUNE_21)).toBe('21 June');
-    expect(longDayWords(calendar, JUNE_21)).toBe('Sunday 21 June'); // a Sunday in 2026
-    expect(spanWords({ from: JUNE_21 - 20, to: JUNE_21 })).toBe('1 to 21 June, 21 days');
-    expect(spanWords({ from: JUNE_21, to: dayOfYear(7, 2) })).toBe('21 June to 2 July, 12 days');
-    expect(spanWords({ from: 5, to: 5 })).toBe('6 January, 1 day');
-    expect(hourWords(calendar, hourAt(grid, JUNE_21, 13))).toBe('13:00 to 14:00');
-    expect(hourWords(calendar, hourAt(grid, JUNE_21, 23))).toBe('23:00 to 24:00');
+    expect(dayText(words, JUNE_21)).toBe('21 June');
+    expect(longDayText(words, calendar, JUNE_21)).toBe('Sunday 21 June'); // a Sunday in 2026
+    expect(spanText(words, { from: JUNE_21 - 20, to: JUNE_21 })).toBe('1 to 21 June, 21 days');
+    expect(spanText(words, { from: JUNE_21, to: dayOfYear(7, 2) })).toBe(
+      '21 June to 2 July, 12 days',
+    );
+    expect(spanText(words, { from: 5, to: 5 })).toBe('6 January, 1 day');
+    expect(hourText(words, calendar, hourAt(grid, JUNE_21, 13))).toBe('13:00 to 14:00');
+    expect(hourText(words, calendar, hourAt(grid, JUNE_21, 23))).toBe('23:00 to 24:00');
   });
 
   it('end the hour before a clock change by the old clock', () => {
-    expect(hourWords(calendar, hourAt(grid, dayOfYear(3, 8), 1))).toBe('01:00 to 02:00');
+    expect(hourText(words, calendar, hourAt(grid, dayOfYear(3, 8), 1))).toBe('01:00 to 02:00');
   });
 
-  it('show minus signs, thousands and missing values', () => {
-    expect(figure(-1234.56, 1)).toBe('−1,234.6');
-    expect(figure(-0.04, 1)).toBe('0.0');
-    expect(figure(NaN)).toBe('–');
+  it('are written in German', () => {
+    expect(longDayText(german, calendar, JUNE_21)).toBe('Sonntag, 21. Juni');
+    expect(spanText(german, { from: JUNE_21 - 20, to: JUNE_21 })).toBe('1. bis 21. Juni, 21 Tage');
+    expect(spanText(german, { from: JUNE_21, to: dayOfYear(7, 2) })).toBe(
+      '21. Juni bis 2. Juli, 12 Tage',
+    );
+    expect(hourText(german, calendar, hourAt(grid, JUNE_21, 9))).toBe('09:00 bis 10:00 Uhr');
   });
 });
 
 describe('what a year sheet says', () => {
-  const heat = shownUnit('heat', false, 'metric');
+  const heat = shownUnit(words, 'heat', false, 'metric');
 
   it('gives sum, month and strongest hour of a gain', () => {
     const values = new Float64Array(HOURS);
@@ -53,29 +55,38 @@ describe('what a year sheet says', () => {
     values[hourAt(grid, JUNE_21, 17)] = 500;
     values[hourAt(grid, 10, 12)] = 500;
     const text = plain(
-      describeSheet(sheetKind('without'), 'West door', heat, values, calendar, grid),
+      describeSheet(words, sheetKind('without'), 'West door', heat, values, calendar, grid),
     );
     // 30 x 300 + 2 x 500 Wh, of which 9,500 in June.
     expect(text).toContain('The year brings 10 kWh/m² of glass, most of it in June (95 %)');
     expect(text).toContain('the strongest hour is 11 January, 12:00 to 13:00 with 500 W/m²');
+    const glas = shownUnit(german, 'heat', false, 'metric');
+    expect(
+      plain(describeSheet(german, sheetKind('without'), 'Westtür', glas, values, calendar, grid)),
+    ).toBe(
+      'Solargewinn ohne Verschattung, Westtür: Stunde für Stunde über ein typisches Jahr. ' +
+        'Das Jahr bringt 10 kWh/m² Glas, das meiste davon im Juni (95 %); ' +
+        'stärkste Stunde: 11. Januar, 12:00 bis 13:00 Uhr mit 500 W/m² Glas.',
+    );
   });
 
   it('counts covered hours and hours over the limit', () => {
-    const share = shownUnit('share', false, 'metric');
+    const share = shownUnit(words, 'share', false, 'metric');
     const values = new Float64Array(HOURS);
     values[5000] = 50;
     values[5001] = 100;
     expect(
-      plain(describeSheet(sheetKind('lowered'), 'West door', share, values, calendar, grid)),
+      plain(describeSheet(words, sheetKind('lowered'), 'West door', share, values, calendar, grid)),
     ).toContain('covered in 2 of 8,760 hours, on average 75 % of it; most in July');
-    const kelvin = shownUnit('excess', false, 'metric');
+    const kelvin = shownUnit(words, 'excess', false, 'metric');
     expect(
-      plain(describeSheet(sheetKind('overWith'), 'Studio', kelvin, values, calendar, grid)),
+      plain(describeSheet(words, sheetKind('overWith'), 'Studio', kelvin, values, calendar, grid)),
     ).toContain('over the limit in 2 of 8,760 hours, by 100.0 K at most');
   });
 
   it('does not invent a strongest hour where there is nothing', () => {
     const text = describeSheet(
+      words,
       sheetKind('stopped'),
       'the whole house',
       heat,
@@ -103,6 +114,7 @@ describe('what a day strip says', () => {
     covered.fill(1, step + 1, step + 9);
     const text = plain(
       describeDay(
+        words,
         {
           subject: 'West door',
           date: 'Sunday 21 June',
@@ -113,8 +125,8 @@ describe('what a day strip says', () => {
           covered,
           room: { without: series({ 18: 29 }, 22), with: series({ 18: 24.5 }, 22) },
           roomName: 'Studio',
-          heat: shownUnit('heat', false, 'metric'),
-          temperature: shownUnit('temperature', false, 'metric'),
+          heat: shownUnit(words, 'heat', false, 'metric'),
+          temperature: shownUnit(words, 'temperature', false, 'metric'),
         },
         calendar,
       ),
@@ -183,11 +195,17 @@ describe('the blind of a day', () => {
   });
 
   it('is named as far as the blind can do it', () => {
-    expect(actionName({ kind: 'raise' }, true)).toBe('up');
-    expect(actionName({ kind: 'lower', share: 0.85 }, false)).toBe('85 % down');
-    expect(actionName({ kind: 'tilt', angle: 45 }, true)).toBe('slats at 45°');
-    expect(actionName({ kind: 'tilt', angle: 45 }, false)).toBe('down');
-    expect(actionName({ kind: 'track', share: 0.5 }, true)).toBe('50 % down, slats follow the sun');
+    expect(actionText(words, { kind: 'raise' }, true)).toBe('up');
+    expect(actionText(words, { kind: 'lower', share: 0.85 }, false)).toBe('85 % down');
+    expect(actionText(words, { kind: 'tilt', angle: 45 }, true)).toBe('slats at 45°');
+    expect(actionText(words, { kind: 'tilt', angle: 45 }, false)).toBe('down');
+    expect(actionText(words, { kind: 'track', share: 0.5 }, true)).toBe(
+      '50 % down, slats follow the sun',
+    );
+    expect(actionText(words, { kind: 'tilt', angle: 45, share: 0.5 }, true)).toBe(
+      '50 % down, slats at 45°',
+    );
+    expect(actionText(german, { kind: 'tilt', angle: 45 }, true)).toBe('Lamellen auf 45°');
   });
 
   it('has its clock marks where the clock is, also on days of 23 and 25 hours', () => {
@@ -204,17 +222,17 @@ describe('the blind of a day', () => {
 describe('shown units', () => {
   // NIST SP 811 (2008), appendix B.8: 1 Btu/(h ft2) is 3.154591 W/m2, 1 Btu/h is 0.2930711 W.
   it('convert heat by the published factors, and sum to thousands', () => {
-    const glass = shownUnit('heat', false, 'imperial');
+    const glass = shownUnit(words, 'heat', false, 'imperial');
     expect(glass.show(3.154591)).toBeCloseTo(1, 6);
     expect(glass.symbol).toBe('Btu/h ft² of glass');
     expect(glass.sum!.symbol).toBe('kBtu/ft² of glass');
-    const house = shownUnit('heat', true, 'imperial');
+    const house = shownUnit(words, 'heat', true, 'imperial');
     expect(house.show(293.0711)).toBeCloseTo(1000, 3);
     expect(house.show(293.0711) * house.sum!.size).toBeCloseTo(1, 6);
   });
 
   it('do not move a temperature difference by 32', () => {
-    expect(shownUnit('excess', true, 'imperial').show(5)).toBeCloseTo(9, 9);
-    expect(shownUnit('temperature', true, 'imperial').show(25)).toBeCloseTo(77, 9);
+    expect(shownUnit(words, 'excess', true, 'imperial').show(5)).toBeCloseTo(9, 9);
+    expect(shownUnit(words, 'temperature', true, 'imperial').show(25)).toBeCloseTo(77, 9);
   });
 });
