@@ -1,6 +1,6 @@
-import { InputError, type Problem } from '../problem/index.ts';
+import { InputError, verbatim, type Problem } from '../problem/index.ts';
 import { fitProblems } from './fit.ts';
-import { problemsOf, show } from './issues.ts';
+import { problemsOf } from './issues.ts';
 import { referenceIds, type ProjectLibrary } from './library.ts';
 import { VERSION } from './format.ts';
 import { migrate } from './migrate.ts';
@@ -9,6 +9,7 @@ import { readJson } from './json.ts';
 import { warningsOf } from './plausible.ts';
 import { referenceProblems } from './references.ts';
 import { roomChecks } from './roomFit.ts';
+import { say, told } from './say.ts';
 import { scheduleChecks } from './scheduleFit.ts';
 import { projectSchema, type Project } from './schema.ts';
 
@@ -64,11 +65,7 @@ export function checkProject(json: unknown, library: ProjectLibrary): ProjectChe
 }
 
 function migratedWarning(from: number | undefined): Problem {
-  return {
-    path: 'version',
-    message: 'is an earlier layout; the file was brought to the present one as it was read',
-    value: show(from),
-    allowed: String(VERSION),
-    fix: 'Save it to keep it so. Paths in messages are those of the present layout.',
-  };
+  const allowed = verbatim(String(VERSION));
+  const texts = { message: say('version.earlier'), allowed, fix: say('version.save') };
+  return told('version', texts, from);
 }

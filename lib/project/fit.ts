@@ -4,9 +4,9 @@ import { validateGlazing } from '../glazing/index.ts';
 import { validateOpening } from '../opening/index.ts';
 import type { Problem } from '../problem/index.ts';
 import { geometryOf } from './geometry.ts';
-import { show } from './issues.ts';
 import type { ProjectLibrary } from './library.ts';
 import type { Part, SoundParts } from './parts.ts';
+import { say, told } from './say.ts';
 import type { ProjectOpening, ProjectWall } from './schema.ts';
 import { keysOf, pathText, valueAt } from './walk.ts';
 
@@ -63,13 +63,15 @@ function inFile(field: string): string {
 function wallFit(opening: ProjectOpening, wall: ProjectWall | undefined, path: PathOf): Problem[] {
   if (!wall || opening.setBack <= wall.thickness) return [];
   return [
-    {
-      path: path('setBack'),
-      message: `sets the glass behind the inner face of wall "${wall.id}"`,
-      value: show(opening.setBack),
-      allowed: `0 to ${wall.thickness} m, the thickness of the wall`,
-      fix: 'Measure from the outer face of the wall in to the glass, or correct the thickness.',
-    },
+    told(
+      path('setBack'),
+      {
+        message: say('setBack.behind', { wall: wall.id }),
+        allowed: say('setBack.allowed', { thickness: wall.thickness }),
+        fix: say('setBack.fix'),
+      },
+      opening.setBack,
+    ),
   ];
 }
 
@@ -79,13 +81,15 @@ function wallAreas(root: unknown, parts: SoundParts): Problem[] {
     const sum = openings.reduce((s, { item: o }) => s + o.width * o.height * o.count, 0);
     if (wall.area === undefined || sum <= wall.area) return [];
     return [
-      {
-        path: `${pathText(root, ['walls', at])}.area`,
-        message: 'is smaller than the openings in this wall',
-        value: show(wall.area),
-        allowed: `at least ${Number(sum.toFixed(3))} m2, the sum of its openings`,
-        fix: 'Give the gross area, openings included, or leave it out.',
-      },
+      told(
+        `${pathText(root, ['walls', at])}.area`,
+        {
+          message: say('wallArea.small'),
+          allowed: say('wallArea.allowed', { sum: Number(sum.toFixed(3)) }),
+          fix: say('wallArea.fix'),
+        },
+        wall.area,
+      ),
     ];
   });
 }
@@ -98,36 +102,33 @@ function blindFit(
   const problems: Problem[] = [];
   const use = opening.blind;
   if (use?.schedule !== undefined && use.group !== undefined) {
-    problems.push({
-      path: path('blind.schedule'),
-      message: 'is given beside a group, which has a schedule of its own',
-      value: show(use.schedule),
-      allowed: 'a schedule or a group, not both',
-      fix: 'Delete one of them.',
-    });
+    const texts = {
+      message: say('bothMoved.message'),
+      allowed: say('bothMoved.allowed'),
+      fix: say('bothMoved.fix'),
+    };
+    problems.push(told(path('blind.schedule'), texts, use.schedule));
   }
   const blind = use && blinds.get(use.blind);
   const angle = use?.standingAngle;
   if (blind?.kind === 'slats' && angle !== undefined) {
     if (angle < blind.angleMin || angle > blind.angleMax) {
-      problems.push({
-        path: path('blind.standingAngle'),
-        message: `is out of reach of the drive of "${blind.id}"`,
-        value: show(angle),
-        allowed: `${blind.angleMin} to ${blind.angleMax} degrees`,
-        fix: 'Take an angle the drive reaches.',
-      });
+      const texts = {
+        message: say('angle.outOfReach', { blind: blind.id }),
+        allowed: say('angle.allowed', { min: blind.angleMin, max: blind.angleMax }),
+        fix: say('angle.fix'),
+      };
+      problems.push(told(path('blind.standingAngle'), texts, angle));
     }
   }
   const screen = opening.insectScreen && blinds.get(opening.insectScreen.blind);
   if (screen && !(screen.kind === 'fabric' && screen.openness >= LEAST_MESH)) {
-    problems.push({
-      path: path('insectScreen.blind'),
-      message: screen.kind === 'fabric' ? 'is too dense for a mesh' : 'is no fabric',
-      value: show(screen.id),
-      allowed: `the id of a fabric with an openness of at least ${LEAST_MESH}`,
-      fix: 'Name an insect mesh.',
-    });
+    const texts = {
+      message: say(screen.kind === 'fabric' ? 'mesh.dense' : 'mesh.noFabric'),
+      allowed: say('mesh.allowed', { least: LEAST_MESH }),
+      fix: say('mesh.fix'),
+    };
+    problems.push(told(path('insectScreen.blind'), texts, screen.id));
   }
   return problems;
 }
@@ -138,22 +139,20 @@ function sashFit(opening: ProjectOpening, path: PathOf): Problem[] {
   const problems: Problem[] = [];
   for (const side of ['width', 'height'] as const) {
     if (sash[side] <= opening[side]) continue;
-    problems.push({
-      path: path(`airing.${side}`),
-      message: 'is more than that of the opening',
-      value: show(sash[side]),
-      allowed: `at most ${opening[side]} m, the ${side} of the opening`,
-      fix: `Measure the clear ${side} of the hole the sash leaves.`,
-    });
+    const texts = {
+      message: say('sash.more'),
+      allowed: say(`sash.${side}.allowed`, { limit: opening[side] }),
+      fix: say(`sash.${side}.fix`),
+    };
+    problems.push(told(path(`airing.${side}`), texts, sash[side]));
   }
   if (sash.kind === 'tilt' && sash.tiltAngle === 0) {
-    problems.push({
-      path: path('airing.tiltAngle'),
-      message: 'must be more than 0 for a sash that tilts',
-      value: '0',
-      allowed: 'more than 0, up to 90 degrees',
-      fix: 'Measure the angle (4 to 10 degrees is usual), or set the kind to "none".',
-    });
+    const texts = {
+      message: say('sash.tilt.message'),
+      allowed: say('sash.tilt.allowed'),
+      fix: say('sash.tilt.fix'),
+    };
+    problems.push(told(path('airing.tiltAngle'), texts, 0));
   }
   return problems;
 }

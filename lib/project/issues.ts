@@ -1,6 +1,8 @@
 import type { z } from 'zod';
-import { showValue, type Problem } from '../problem/index.ts';
+import { inTurn, verbatim } from '../problem/index.ts';
+import type { Problem, Text } from '../problem/index.ts';
 import { nearest } from './nearest.ts';
+import { say, told, type RuleBroken } from './say.ts';
 import { fieldNames, hintAt, isRecord, pathText, schemaAt, valueAt } from './walk.ts';
 
 type Issue = z.core.$ZodIssue;
@@ -35,17 +37,14 @@ function plainProblem(issue: Issue, schema: z.core.$ZodType, root: unknown): Pro
   const hint = hintAt(schema, root, issue.path);
   const kind = kindOf(issue);
   const names = fieldNames(schemaAt(schema, root, issue.path), value);
-  const fields = names.length ? `an object with ${names.join(', ')}` : undefined;
+  const fields = names.length ? say('objectOf', { fields: names.join(', ') }) : undefined;
   const allowed = hint?.allowed ?? fields ?? kind.allowed;
   const missing = value === undefined;
-  const repairs = [missing ? 'Add it.' : repair(issue, value), hint?.where].filter(Boolean);
-  return {
-    path: pathText(root, issue.path),
-    message: missing ? 'is missing' : kind.message,
-    value: show(value),
-    allowed,
-    fix: repairs.join(' ') || 'Change it to what is allowed.',
-  };
+  const repairs = [missing ? say('add') : repair(issue, value), hint?.where];
+  const fixes = repairs.filter((text) => text !== undefined);
+  const message = missing ? say('missing') : kind.message;
+  const fix = fixes.length > 0 ? inTurn(...fixes) : say('mend');
+  return told(pathText(root, issue.path), { message, allowed, fix }, value);
 }
 
 /** Where the kind of a thing is not known, the fields that none of its kinds has. */
@@ -66,86 +65,96 @@ function unknownField(path: PropertyKey[], schema: z.core.$ZodType, root: unknow
   const names = fieldNames(schemaAt(schema, root, parent), parentValue);
   const free = names.filter((name) => !isRecord(parentValue) || !Object.hasOwn(parentValue, name));
   const guess = nearest(String(path.at(-1)), free) ?? nearest(String(path.at(-1)), names);
-  return {
-    path: pathText(root, path),
-    message: 'is not a field of the project file',
-    value: show(valueAt(root, path)),
-    allowed: names.join(', '),
-    fix: guess ? `Did you mean "${guess}"? Rename it, or delete it.` : 'Delete it.',
+  const texts = {
+    message: say('field.unknown'),
+    allowed: verbatim(names.join(', ')),
+    fix: guess ? say('field.rename', { guess }) : say('delete'),
   };
+  return told(pathText(root, path), texts, valueAt(root, path));
+}
+
+interface Kind {
+  message: Text;
+  allowed: Text;
 }
 
 /** What is wrong and what is allowed, as far as the issue alone tells. */
-function kindOf(issue: Issue): { message: string; allowed: string } {
+function kindOf(issue: Issue): Kind {
   switch (issue.code) {
-    case 'invalid_type':
-      return { message: `must be ${typeName(issue.expected)}`, allowed: typeName(issue.expected) };
+    case 'invalid_type': {
+      const type = typeName(issue.expected);
+      return { message: say('type.must', { type }), allowed: type };
+    }
     case 'too_small':
     case 'too_big':
       return sizeKind(issue);
-    case 'not_multiple_of':
+    case 'not_multiple_of': {
+      const step = String(issue.divisor);
       return {
-        message: `must be a multiple of ${issue.divisor}`,
-        allowed: `multiples of ${issue.divisor}`,
+        message: say('multiple.must', { step }),
+        allowed: say('multiple.allowed', { step }),
       };
+    }
     case 'invalid_value':
-      return { message: 'is not one of the choices', allowed: choices(issue.values) };
+      return { message: say('choice.not'), allowed: choices(issue.values) };
     case 'invalid_union':
       if ('options' in issue && issue.options) {
-        return { message: 'is not one of the choices', allowed: choices(issue.options) };
+        return { message: say('choice.not'), allowed: choices(issue.options) };
       }
-      return { message: 'is of no kind that is allowed here', allowed: unionChoices(issue) };
+      return { message: say('choice.noKind'), allowed: unionChoices(issue) };
     case 'custom':
-      return { message: issue.message, allowed: 'see the fix' };
+      return {
+        message: say(`broken.${(issue.params as { broken: RuleBroken }).broken}`),
+        allowed: say('seeFix'),
+      };
     default:
-      return { message: 'is not of the form that is allowed', allowed: 'see the fix' };
+      return { message: say('form'), allowed: say('seeFix') };
   }
 }
 
-function sizeKind(issue: z.core.$ZodIssueTooSmall | z.core.$ZodIssueTooBig) {
-  const limit = issue.code === 'too_small' ? issue.minimum : issue.maximum;
-  const bound = issue.code === 'too_small' ? 'at least' : 'at most';
+function sizeKind(issue: z.core.$ZodIssueTooSmall | z.core.$ZodIssueTooBig): Kind {
+  const small = issue.code === 'too_small';
+  const limit = Number(small ? issue.minimum : issue.maximum);
   if (issue.origin === 'array') {
-    const count = issue.exact ? `exactly ${limit}` : `${bound} ${limit}`;
-    return { message: `must have ${count} entries`, allowed: `${count} entries` };
+    const how = issue.exact ? 'exactly' : small ? 'least' : 'most';
+    const allowed = issue.exact ? 'allowedExactly' : small ? 'allowedLeast' : 'allowedMost';
+    return {
+      message: say(`entries.${how}`, { limit }),
+      allowed: say(`entries.${allowed}`, { limit }),
+    };
   }
   if (issue.origin === 'string') {
     return {
-      message: `must have ${bound} ${limit} characters`,
-      allowed: `${bound} ${limit} characters`,
+      message: say(small ? 'letters.least' : 'letters.most', { limit }),
+      allowed: say(small ? 'letters.allowedLeast' : 'letters.allowedMost', { limit }),
     };
   }
   return {
-    message: issue.code === 'too_small' ? 'is too small' : 'is too large',
-    allowed: `${bound} ${limit}`,
+    message: say(small ? 'size.small' : 'size.large'),
+    allowed: say(small ? 'size.least' : 'size.most', { limit }),
   };
 }
 
-function unionChoices(issue: z.core.$ZodIssueInvalidUnion): string {
-  return issue.errors
+function unionChoices(issue: z.core.$ZodIssueInvalidUnion): Text {
+  const [first, ...rest] = issue.errors
     .flatMap((branch) => branch.slice(0, 1))
-    .map((first) => kindOf(first).allowed)
-    .join(' or ');
+    .map((inner) => kindOf(inner).allowed);
+  return rest.reduce((before, next) => say('or', { first: before, second: next }), first);
 }
 
-function choices(values: readonly unknown[]): string {
-  return values.map((v) => JSON.stringify(v)).join(', ');
+function choices(values: readonly unknown[]): Text {
+  return verbatim(values.map((v) => JSON.stringify(v)).join(', '));
 }
 
-function typeName(expected: string): string {
-  const names: Record<string, string> = {
-    number: 'a finite number',
-    int: 'a whole number',
-    string: 'text',
-    boolean: 'true or false',
-    array: 'a list',
-    object: 'an object with named fields',
-  };
-  return names[expected] ?? expected;
+const TYPES = ['number', 'int', 'string', 'boolean', 'array', 'object'] as const;
+
+function typeName(expected: string): Text {
+  const known = TYPES.find((type) => type === expected);
+  return known ? say(`type.${known}`) : verbatim(expected);
 }
 
-/** What to do about a value of the wrong type or choice; empty where the range says it all. */
-function repair(issue: Issue, value: unknown): string {
+/** What to do about a value of the wrong type or choice; none where the range says it all. */
+function repair(issue: Issue, value: unknown): Text | undefined {
   if (issue.code === 'invalid_type') return retype(issue.expected, value);
   const options =
     issue.code === 'invalid_value'
@@ -153,43 +162,28 @@ function repair(issue: Issue, value: unknown): string {
       : issue.code === 'invalid_union' && 'options' in issue
         ? (issue.options ?? [])
         : [];
-  if (!options.length) return '';
+  if (!options.length) return undefined;
   const words = options.filter((o) => typeof o === 'string');
   const guess = typeof value === 'string' ? nearest(value, words) : undefined;
-  return guess ? `Did you mean "${guess}"?` : 'Take one of the choices.';
+  return guess ? say('didYouMean', { guess }) : say('choice.take');
 }
 
-function retype(expected: string, value: unknown): string {
+function retype(expected: string, value: unknown): Text {
   switch (expected) {
     case 'number':
     case 'int': {
-      if (typeof value === 'number' && Number.isFinite(value)) return 'Round it.';
+      if (typeof value === 'number' && Number.isFinite(value)) return say('retype.round');
       const quoted = typeof value === 'string' && value.trim() !== '';
-      return quoted && Number.isFinite(Number(value))
-        ? 'Write the number without quotes.'
-        : 'Write a number.';
+      const unquote = quoted && Number.isFinite(Number(value));
+      return say(unquote ? 'retype.unquote' : 'retype.number');
     }
     case 'string':
-      return 'Write text in quotes.';
+      return say('retype.string');
     case 'boolean':
-      return 'Write true or false without quotes.';
+      return say('retype.boolean');
     case 'array':
-      return 'Write a list in square brackets.';
+      return say('retype.array');
     default:
-      return 'Write named fields in braces.';
+      return say('retype.object');
   }
-}
-
-/** A value for display; never throws, whatever the value. */
-export function show(value: unknown): string {
-  if (typeof value === 'number' && !Number.isFinite(value)) return String(value);
-  if (typeof value !== 'object' || value === null) return showValue(value);
-  try {
-    const text = JSON.stringify(value);
-    if (text.length <= 60) return text;
-  } catch {
-    // Too deep or circular to print: the summary below says enough.
-  }
-  if (Array.isArray(value)) return `a list of ${value.length}`;
-  return `an object with ${Object.keys(value).length} fields`;
 }

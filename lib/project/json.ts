@@ -1,5 +1,5 @@
 import type { Problem } from '../problem/index.ts';
-import { show } from './issues.ts';
+import { say, told } from './say.ts';
 
 /** Reads JSON text; a fault is told with its line and column where the engine gives them. */
 export function readJson(text: string): { data?: unknown; problems: Problem[] } {
@@ -10,13 +10,11 @@ export function readJson(text: string): { data?: unknown; problems: Problem[] } 
     const place = jsonPlace(text, message);
     return {
       problems: [
-        {
-          path: place ? `line ${place.line}, column ${place.column}` : 'file',
-          message: 'The text is no JSON from here on',
-          value: show(place ? text.slice(place.at, place.at + 40) : text.slice(0, 40)),
-          allowed: 'a project file: JSON text, no comments, no trailing commas, no NaN',
-          fix: 'Open a file that was saved as a Shadewright project, or mend the text here.',
-        },
+        told(
+          place ? `line ${place.line}, column ${place.column}` : 'file',
+          { message: say('file.noJson'), allowed: say('file.json'), fix: say('file.mend') },
+          place ? text.slice(place.at, place.at + 40) : text.slice(0, 40),
+        ),
       ],
     };
   }

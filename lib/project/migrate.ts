@@ -1,6 +1,6 @@
-import type { Problem } from '../problem/index.ts';
+import { verbatim, type Problem } from '../problem/index.ts';
 import { FORMAT, VERSION } from './format.ts';
-import { show } from './issues.ts';
+import { say, told } from './say.ts';
 import { isRecord } from './walk.ts';
 
 type Json = Record<string, unknown>;
@@ -22,13 +22,15 @@ export function migrate(json: unknown): Migration {
   if (!isRecord(json)) {
     return {
       problems: [
-        {
-          path: 'project',
-          message: 'must be an object with named fields',
-          value: show(json),
-          allowed: `an object that starts with "format": "${FORMAT}"`,
-          fix: 'Open a file that was saved as a Shadewright project.',
-        },
+        told(
+          'project',
+          {
+            message: say('file.noObject'),
+            allowed: say('file.object', { format: FORMAT }),
+            fix: say('file.open'),
+          },
+          json,
+        ),
       ],
     };
   }
@@ -43,13 +45,15 @@ export function migrate(json: unknown): Migration {
 function formatProblems(json: Json): Problem[] {
   if (json.format === FORMAT) return [];
   return [
-    {
-      path: 'format',
-      message: json.format === undefined ? 'is missing' : 'is not the format of a project file',
-      value: show(json.format),
-      allowed: `"${FORMAT}"`,
-      fix: 'Open a file that was saved as a Shadewright project.',
-    },
+    told(
+      'format',
+      {
+        message: say(json.format === undefined ? 'missing' : 'file.otherFormat'),
+        allowed: verbatim(`"${FORMAT}"`),
+        fix: say('file.open'),
+      },
+      json.format,
+    ),
   ];
 }
 
@@ -60,19 +64,15 @@ function versionProblems(json: Json): Problem[] {
   }
   const future = typeof version === 'number' && version > VERSION;
   return [
-    {
-      path: 'version',
-      message: future
-        ? 'is of a later version than this program reads'
-        : version === undefined
-          ? 'is missing'
-          : 'is no version of the project file',
-      value: show(version),
-      allowed: `whole number, 0 to ${VERSION}`,
-      fix: future
-        ? 'Open it with a newer version of the program.'
-        : `Set it to ${VERSION} if the file has the present layout.`,
-    },
+    told(
+      'version',
+      {
+        message: say(future ? 'version.later' : version === undefined ? 'missing' : 'version.none'),
+        allowed: say('version.allowed', { version: VERSION }),
+        fix: future ? say('version.newer') : say('version.set', { version: VERSION }),
+      },
+      version,
+    ),
   ];
 }
 

@@ -1,8 +1,8 @@
 import type { Blind } from '../blind/index.ts';
-import type { Problem } from '../problem/index.ts';
+import type { Problem, Text } from '../problem/index.ts';
 import { standardOffset } from '../time/index.ts';
-import { show } from './issues.ts';
 import type { LibraryStation, ProjectLibrary } from './library.ts';
+import { say, told } from './say.ts';
 import type { ProjectOpening, ProjectSite, Project } from './schema.ts';
 import { pathText } from './walk.ts';
 
@@ -31,26 +31,30 @@ export function warningsOf(project: Project, library: ProjectLibrary): Problem[]
   ];
 }
 
-const NO_OPENINGS: Problem = {
-  path: 'openings',
-  message: 'has no entries, so there is nothing to study',
-  value: '[]',
-  allowed: 'one opening or more',
-  fix: 'Add an opening.',
-};
+const NO_OPENINGS = told(
+  'openings',
+  {
+    message: say('noOpenings.message'),
+    allowed: say('noOpenings.allowed'),
+    fix: say('noOpenings.fix'),
+  },
+  [],
+);
 
 function zoneWarning(site: ProjectSite): Problem[] {
   const offset = standardOffset(site.timeZone, 2026);
   const turned = (((offset - site.longitude / 15 + 12) % 24) + 24) % 24;
   if (Math.abs(turned - 12) <= ZONE_GAP) return [];
   return [
-    {
-      path: 'site.timeZone',
-      message: `is far from the sun's time at longitude ${site.longitude}`,
-      value: show(site.timeZone),
-      allowed: `within ${ZONE_GAP} h of longitude / 15`,
-      fix: 'Check the zone, and the sign of the longitude: west is negative.',
-    },
+    told(
+      'site.timeZone',
+      {
+        message: say('zone.far', { longitude: site.longitude }),
+        allowed: say('zone.allowed', { gap: ZONE_GAP }),
+        fix: say('zone.fix'),
+      },
+      site.timeZone,
+    ),
   ];
 }
 
@@ -62,13 +66,15 @@ function stationWarning(project: Project, stations: readonly LibraryStation[]): 
   const distance = kilometres(site, { latitude: station.latitude, longitude: station.longitude });
   if (distance <= FAR) return [];
   return [
-    {
-      path: 'climate.station',
-      message: `is ${Math.round(distance)} km from the site`,
-      value: show(climate.station),
-      allowed: `within ${FAR} km`,
-      fix: 'Take a nearer station, or give monthly values or an hourly file of the place.',
-    },
+    told(
+      'climate.station',
+      {
+        message: say('station.far', { distance: Math.round(distance) }),
+        allowed: say('station.allowed', { far: FAR }),
+        fix: say('station.fix'),
+      },
+      climate.station,
+    ),
   ];
 }
 
@@ -93,13 +99,15 @@ function planeWarning(project: Project, opening: ProjectOpening, at: string): Pr
   const roof = wall.tilt < 80;
   if (opening.kind === 'rooflight' ? roof : opening.kind !== 'door' || !roof) return [];
   return [
-    {
-      path: `${at}.kind`,
-      message: `does not suit a plane tilted ${wall.tilt} degrees`,
-      value: show(opening.kind),
-      allowed: roof ? 'rooflight, window or fixed in a roof' : 'window, door or fixed in a wall',
-      fix: `Check the kind, or the tilt of wall "${wall.id}".`,
-    },
+    told(
+      `${at}.kind`,
+      {
+        message: say('plane.unsuited', { tilt: wall.tilt }),
+        allowed: say(roof ? 'plane.roof' : 'plane.wall'),
+        fix: say('plane.fix', { wall: wall.id }),
+      },
+      opening.kind,
+    ),
   ];
 }
 
@@ -113,22 +121,21 @@ function blindWarnings(
   const blind = use && blinds.get(use.blind);
   if (!use || !blind) return [];
   const warnings: Problem[] = [];
-  const warn = (path: string, message: string, value: unknown, allowed: string, fix: string) =>
-    warnings.push({ path: `${at}.blind${path}`, message, value: show(value), allowed, fix });
+  const warn = (path: string, message: Text, value: unknown, allowed: Text, fix: Text) =>
+    warnings.push(told(`${at}.blind${path}`, { message, allowed, fix }, value));
 
   if (use.schedule === undefined && use.group === undefined) {
-    const message = 'has neither a schedule nor a group, so it stays raised';
-    warn('', message, use.blind, 'a schedule or a group', 'Add one of them.');
+    const message = say('unmoved.message');
+    warn('', message, use.blind, say('unmoved.allowed'), say('unmoved.fix'));
   }
   if (blind.kind !== 'slats' && use.standingAngle !== undefined) {
-    const message = `has no effect: "${blind.id}" has no slats`;
-    warn('.standingAngle', message, use.standingAngle, 'slats only', 'Delete it.');
+    const message = say('noSlats.message', { blind: blind.id });
+    warn('.standingAngle', message, use.standingAngle, say('noSlats.allowed'), say('delete'));
   }
   const windless = use.windLimit === undefined && blind.windLimit === undefined;
   if (blind.position === 'external' && blind.kind !== 'shutter' && windless) {
-    const message = 'is missing for an external blind, which wind can wreck';
-    const fix = "Take the limit from the maker's data; 8 to 13 m/s is common practice for slats.";
-    warn('.windLimit', message, undefined, '1 to 40 m/s', fix);
+    const message = say('windLimit.message');
+    warn('.windLimit', message, undefined, say('windLimit.allowed'), say('windLimit.fix'));
   }
   return [...warnings, ...angleWarnings(project, use, blind)];
 }
@@ -147,13 +154,15 @@ function angleWarnings(
       return [];
     }
     return [
-      {
-        path: pathText(project, ['schedules', s, 'rules', r, 'then', 'angle']),
-        message: `is out of reach of the drive of "${blind.id}", which stops before it`,
-        value: show(then.angle),
-        allowed: `${blind.angleMin} to ${blind.angleMax} degrees`,
-        fix: 'Take an angle the drive reaches.',
-      },
+      told(
+        pathText(project, ['schedules', s, 'rules', r, 'then', 'angle']),
+        {
+          message: say('angle.stopsBefore', { blind: blind.id }),
+          allowed: say('angle.allowed', { min: blind.angleMin, max: blind.angleMax }),
+          fix: say('angle.fix'),
+        },
+        then.angle,
+      ),
     ];
   });
 }
@@ -162,13 +171,15 @@ function emptyGroups(project: Project): Problem[] {
   return project.groups.flatMap((group, i) => {
     if (project.openings.some((o) => o.blind?.group === group.id)) return [];
     return [
-      {
-        path: pathText(project, ['groups', i]),
-        message: 'moves no blind',
-        value: show(group.id),
-        allowed: 'the group of one blind or more',
-        fix: 'Name it as the group of a blind, or delete it.',
-      },
+      told(
+        pathText(project, ['groups', i]),
+        {
+          message: say('emptyGroup.message'),
+          allowed: say('emptyGroup.allowed'),
+          fix: say('emptyGroup.fix'),
+        },
+        group.id,
+      ),
     ];
   });
 }

@@ -1,6 +1,7 @@
-import type { Problem } from '../problem/index.ts';
-import { show } from './issues.ts';
+import { verbatim } from '../problem/index.ts';
+import type { Problem, Text } from '../problem/index.ts';
 import { nearest } from './nearest.ts';
+import { say, told } from './say.ts';
 import { isRecord, pathText, valueAt } from './walk.ts';
 
 /** What ships with the program and a project may refer to by id. */
@@ -20,6 +21,7 @@ const COLLECTIONS = {
   groups: 'group',
 } as const;
 type Collection = keyof typeof COLLECTIONS;
+type Kind = (typeof COLLECTIONS)[Collection] | 'rule' | 'station' | 'member';
 
 /**
  * Ids used twice and references to nothing. Reads the raw data, so that these are told together
@@ -80,25 +82,21 @@ function references(root: unknown): Reference[] {
 function dangling(
   root: unknown,
   path: PropertyKey[],
-  kind: string,
+  kindKey: Kind,
   known: readonly string[],
 ): Problem[] {
   const id = valueAt(root, path);
   if (typeof id !== 'string' || known.includes(id)) return [];
   const guess = nearest(id, known);
-  return [
-    {
-      path: pathText(root, path),
-      message: `names no ${kind} there is`,
-      value: show(id),
-      allowed: known.length ? listed(known) : `none: no ${kind} is given`,
-      fix: guess
-        ? `Did you mean "${guess}"?`
-        : known.length
-          ? `Take one of these, or add the missing ${kind}.`
-          : `Add the missing ${kind}.`,
-    },
-  ];
+  const kind = say(`kind.${kindKey}`);
+  const texts = {
+    message: say('reference.none', { kind }),
+    allowed: known.length ? listed(known) : say('reference.empty', { kind }),
+    fix: guess
+      ? say('didYouMean', { guess })
+      : say(known.length ? 'reference.takeOrAdd' : 'reference.add', { kind }),
+  };
+  return [told(pathText(root, path), texts, id)];
 }
 
 /** The leading opening of a group must be one of its own. */
@@ -110,18 +108,22 @@ function leads(root: unknown): Problem[] {
       .filter((o) => valueAt(o, ['blind', 'group']) === group.id)
       .map((o) => valueAt(o, ['id']))
       .filter((id) => typeof id === 'string');
-    return dangling(root, ['groups', i, 'lead'], 'opening of this group', ['any', ...members]);
+    return dangling(root, ['groups', i, 'lead'], 'member', ['any', ...members]);
   });
 }
 
 function duplicates(root: unknown, library: ReferenceIds): Problem[] {
   const lists = (Object.keys(COLLECTIONS) as Collection[]).map((name) => ({
     path: [name] as PropertyKey[],
-    kind: COLLECTIONS[name] as string,
+    kind: COLLECTIONS[name] as Kind,
     taken: name === 'glazings' || name === 'blinds' ? library[name] : [],
   }));
   const rules = (name: Collection, list: string) =>
-    listAt(root, [name]).map((_, i) => ({ path: [name, i, list], kind: 'rule', taken: [] }));
+    listAt(root, [name]).map((_, i) => ({
+      path: [name, i, list],
+      kind: 'rule' as Kind,
+      taken: [],
+    }));
   const inner = [...rules('schedules', 'rules'), ...rules('rooms', 'airing')];
   return [...lists, ...inner].flatMap(({ path, kind, taken }) => {
     const seen = new Set<unknown>(taken);
@@ -132,17 +134,13 @@ function duplicates(root: unknown, library: ReferenceIds): Problem[] {
         seen.add(id);
         return [];
       }
-      return [
-        {
-          path: pathText(root, [...path, i, 'id']),
-          message: taken.includes(id)
-            ? `is the id of a ${kind} of the library`
-            : `is the id of another ${kind} already`,
-          value: show(id),
-          allowed: `an id no other ${kind} has`,
-          fix: 'Give it another id, and change what refers to it.',
-        },
-      ];
+      const of = { kind: say(`kind.${kind}`) };
+      const texts = {
+        message: say(taken.includes(id) ? 'duplicate.ofLibrary' : 'duplicate.another', of),
+        allowed: say('duplicate.allowed', of),
+        fix: say('duplicate.fix'),
+      };
+      return [told(pathText(root, [...path, i, 'id']), texts, id)];
     });
   });
 }
@@ -158,7 +156,7 @@ function ids(root: unknown, path: PropertyKey[]): string[] {
     .filter((id) => typeof id === 'string');
 }
 
-function listed(known: readonly string[]): string {
-  const shown = known.slice(0, 60).join(', ');
-  return known.length > 60 ? `${shown} and ${known.length - 60} more` : shown;
+function listed(known: readonly string[]): Text {
+  const names = known.slice(0, 60).join(', ');
+  return known.length > 60 ? say('more', { names, more: known.length - 60 }) : verbatim(names);
 }

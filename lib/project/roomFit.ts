@@ -1,11 +1,11 @@
 import { windowU, type Glazing } from '../glazing/index.ts';
 import { validateOpening } from '../opening/index.ts';
-import type { Problem } from '../problem/index.ts';
+import { verbatim, type Problem } from '../problem/index.ts';
 import { validateRoom, type Room, type RoomCheck, type RoomOpening } from '../room/index.ts';
 import { geometryOf } from './geometry.ts';
-import { show } from './issues.ts';
 import type { ProjectLibrary } from './library.ts';
 import type { Part, SoundParts } from './parts.ts';
+import { say, told } from './say.ts';
 import type { ProjectOpening } from './schema.ts';
 import { keysOf, pathText } from './walk.ts';
 
@@ -62,13 +62,15 @@ function strangers(root: unknown, parts: SoundParts): Problem[] {
         const opening = openings.get(id);
         if (!opening || opening.room === room.id) return [];
         return [
-          {
-            path: pathText(root, ['rooms', at, 'airing', r, 'openings', i]),
-            message: 'is an opening of another room',
-            value: show(id),
-            allowed: own.join(', ') || 'none: the room has no openings',
-            fix: 'Name openings of this room only.',
-          },
+          told(
+            pathText(root, ['rooms', at, 'airing', r, 'openings', i]),
+            {
+              message: say('stranger.message'),
+              allowed: own.length > 0 ? verbatim(own.join(', ')) : say('stranger.none'),
+              fix: say('stranger.fix'),
+            },
+            id,
+          ),
         ];
       }),
     );
@@ -82,11 +84,17 @@ function inFile(
   own: readonly Part<ProjectOpening>[],
   root: unknown,
 ): Problem {
-  const allowed = problem.allowed ?? 'what fits the other figures';
-  const told = (path: PropertyKey[]) => ({ ...problem, allowed, path: pathText(root, path) });
+  const whole = problem.allowed === undefined ? withAllowed(problem) : problem;
+  const placed = (path: PropertyKey[]) => ({ ...whole, path: pathText(root, path) });
   const [list, index, ...field] = keysOf(problem.path);
-  if (list !== 'openings') return told(['rooms', room, ...keysOf(problem.path)]);
+  if (list !== 'openings') return placed(['rooms', room, ...keysOf(problem.path)]);
   const part = own[Number(index)];
-  if (!part) return told(['openings']);
-  return told(['openings', part.at, ...(field[0] === 'U' ? ['frame', 'Uf'] : field)]);
+  if (!part) return placed(['openings']);
+  return placed(['openings', part.at, ...(field[0] === 'U' ? ['frame', 'Uf'] : field)]);
+}
+
+function withAllowed(problem: Problem): Problem {
+  const allowed = say('fitsOthers');
+  const texts = problem.texts && { ...problem.texts, allowed };
+  return { ...problem, allowed: allowed.english, ...(texts && { texts }) };
 }

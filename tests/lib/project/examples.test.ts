@@ -31,7 +31,7 @@ describe.each(EXAMPLES)('example %s', (name) => {
     for (const path of paths.map(shape).filter((p) => !/insectScreen\.share$/.test(p))) {
       const hint = hints.get(path);
       expect(hint, path).toBeDefined();
-      expect(hint!.where.length, path).toBeGreaterThan(10);
+      expect(hint!.where.english.length, path).toBeGreaterThan(10);
     }
   });
 });

@@ -21,7 +21,8 @@ const LETTERED: Record<string, string> = {
   'font-variant-numeric': 'normal',
 };
 
-const SHAPES = 'path, rect, line, circle, ellipse, polyline, polygon, text, tspan, use';
+const LETTERS = 'text,tspan';
+const SHAPES = `path,rect,line,circle,ellipse,polyline,polygon,use,${LETTERS}`;
 /** What an element would hand down to its children if it stayed. */
 const HANDED_DOWN = ['fill', 'stroke', 'fill-opacity', 'stroke-opacity', ...Object.keys(DRAWN)];
 
@@ -55,7 +56,7 @@ function settle(original: SVGElement, copy: SVGElement): void {
     setColour(copy, 'fill', 'fill-opacity', style.fill, style.fillOpacity);
     setColour(copy, 'stroke', 'stroke-opacity', style.stroke, style.strokeOpacity);
     setProperties(copy, style, DRAWN);
-    if (original.matches('text, tspan')) {
+    if (original.matches(LETTERS)) {
       setProperties(copy, style, LETTERED);
       copy.setAttribute('font-family', plainFont(style.fontFamily));
     }

@@ -1,3 +1,5 @@
+import type { Wording } from '../../../words/index.ts';
+
 /** One column of the data behind a chart; the head carries the unit. */
 export interface FigureColumn {
   head: string;
@@ -14,13 +16,14 @@ export interface FigureTable {
 }
 
 /** A cell as the page shows it. */
-export function cellText(table: FigureTable, row: number, column: number): string {
+export function cellText(
+  words: Pick<Wording, 'number'>,
+  table: FigureTable,
+  row: number,
+  column: number,
+): string {
   const value = table.cell(row, column);
   if (typeof value === 'string') return value;
   if (!Number.isFinite(value)) return '';
-  const digits = table.columns[column].digits ?? 0;
-  return value.toLocaleString('en', {
-    minimumFractionDigits: digits,
-    maximumFractionDigits: digits,
-  });
+  return words.number(value, table.columns[column].digits);
 }

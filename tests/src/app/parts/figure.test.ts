@@ -5,7 +5,11 @@ import { fileNameOf } from '../../../../src/app/parts/figure/download.ts';
 import { xmlText } from '../../../../src/app/parts/figure/lettering.ts';
 import { tableCsv } from '../../../../src/app/parts/figure/csv.ts';
 import { cellText } from '../../../../src/app/parts/figure/table.ts';
+import { Words } from '../../../../src/words/index.ts';
 import type { FigureTable } from '../../../../src/app/parts/figure/table.ts';
+
+const english = await Words.load('en', []);
+const german = await Words.load('de', []);
 
 const rows: (string | number)[][] = [
   ['West "door", left', 1234.567, 21],
@@ -46,9 +50,11 @@ describe('the data of a figure as CSV', () => {
 
 describe('the data of a figure on the page', () => {
   it('has the decimals of its column', () => {
-    expect(cellText(table, 0, 1)).toBe('1,234.6');
-    expect(cellText(table, 1, 1)).toBe('');
-    expect(cellText(table, 2, 0)).toBe('-5 to 3');
+    expect(cellText(english, table, 0, 1)).toBe('1,234.6');
+    expect(cellText(english, table, 1, 1)).toBe('');
+    expect(cellText(english, table, 2, 0)).toBe('-5 to 3');
+    expect(cellText(german, table, 0, 1)).toBe('1.234,6');
+    expect(cellText(german, table, 1, 2)).toBe('-3,46');
   });
 });
 
