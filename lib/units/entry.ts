@@ -1,15 +1,15 @@
 import { formatFeetInches, parseLength } from './length.ts';
-import { commaIsUnclear, notUnderstood, parseDecimal, plainText } from './number.ts';
+import { commaIsUnclear, parseDecimal, plainText } from './number.ts';
 import {
   findUnit,
   quantities,
   rFromU,
   uFromR,
   unitOf,
-  type Quantity,
   type QuantityName,
   type UnitSystem,
 } from './quantities.ts';
+import { notUnderstood } from './refuse.ts';
 
 const SPLIT = /^([+-]?[\d.,]+) ?(.*)$/;
 const R_VALUE = /^r ?-? ?([\d.,]+)$/i;
@@ -26,25 +26,23 @@ export function parseQuantity(
   path: string = quantity,
 ): number {
   if (quantity === 'length') return parseLength(text, system, path);
-  const known: Quantity = quantities[quantity];
-  const fail = (message?: string) => notUnderstood(path, text, known.examples, message);
   const plain = plainText(text);
   const r = R_VALUE.exec(plain);
   if (r && (quantity === 'uValue' || quantity === 'resistance')) {
     const u = uFromR(figure(r[1]!));
-    if (!(u > 0 && u < Infinity)) throw fail('An R-value must be above 0');
+    if (!(u > 0 && u < Infinity)) throw notUnderstood(path, text, quantity, 'rValue');
     return quantity === 'uValue' ? u : 1 / u;
   }
   const match = SPLIT.exec(plain);
-  if (!match) throw fail();
-  const unit = match[2] ? findUnit(quantity, match[2]) : known[system];
-  if (!unit) throw fail(`The unit "${match[2]}" is not one this field knows`);
+  if (!match) throw notUnderstood(path, text, quantity);
+  const unit = match[2] ? findUnit(quantity, match[2]) : quantities[quantity][system];
+  if (!unit) throw notUnderstood(path, text, quantity, 'unit', { unit: match[2]! });
   return unit.toSI(figure(match[1]!));
 
   function figure(entry: string): number {
-    if (commaIsUnclear(entry)) throw fail('The comma could part thousands or decimals');
+    if (commaIsUnclear(entry)) throw notUnderstood(path, text, quantity, 'comma');
     const value = parseDecimal(entry);
-    if (value === undefined) throw fail();
+    if (value === undefined) throw notUnderstood(path, text, quantity);
     return value;
   }
 }

@@ -1,6 +1,7 @@
 import { FOOT, INCH } from './factors.ts';
-import { notUnderstood, parseDecimal, parseMixed, plainText } from './number.ts';
-import { findUnit, quantities, type UnitSystem } from './quantities.ts';
+import { parseDecimal, parseMixed, plainText } from './number.ts';
+import { findUnit, type UnitSystem } from './quantities.ts';
+import { notUnderstood } from './refuse.ts';
 
 const FEET = /^([\d.,]+) ?(?:'|ft|foot|feet) ?(?:-? ?([\d][\d.,/ -]*?) ?(?:"|in|inch|inches)?)?$/i;
 const SHORTHAND = /^(\d+) ?- ?(\d[\d.,/ -]*?) ?"?$/;
@@ -21,14 +22,13 @@ const CLEAR_ENOUGH = /^(?:\d,\d{3}|\d{1,2},\d{3} ?m)$/i;
  */
 export function parseLength(text: string, system: UnitSystem = 'metric', path = 'length'): number {
   const plain = plainText(text);
-  const fail = (message?: string) => notUnderstood(path, text, quantities.length.examples, message);
   if (UNCLEAR.test(plain) && !(system === 'metric' && CLEAR_ENOUGH.test(plain))) {
-    throw fail('The separator could part thousands or decimals');
+    throw notUnderstood(path, text, 'length', 'separator');
   }
   const metres =
     readFeet(plain) ?? readInches(plain) ?? readMetric(plain) ?? readBare(plain, system);
-  if (metres === undefined) throw fail();
-  if (metres === 'unclear') throw fail('The unit is missing, and m, cm and mm are all likely');
+  if (metres === undefined) throw notUnderstood(path, text, 'length');
+  if (metres === 'unclear') throw notUnderstood(path, text, 'length', 'noUnit');
   return metres;
 }
 

@@ -1,5 +1,3 @@
-import { InputError, showValue } from '../problem/index.ts';
-
 const VULGAR: Record<string, string> = {
   '½': '1/2',
   '¼': '1/4',
@@ -42,19 +40,4 @@ export function parseMixed(text: string): number | undefined {
     number,
   ];
   return over < under ? whole + over / under : undefined;
-}
-
-/** The error for an entry that cannot be read, with what would be. */
-export function notUnderstood(
-  path: string,
-  text: string,
-  examples: readonly string[],
-  message = 'This entry is not understood',
-): InputError {
-  return new InputError({
-    path,
-    message,
-    value: showValue(text),
-    fix: `Write it like ${examples.join(' or ')}.`,
-  });
 }

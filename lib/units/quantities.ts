@@ -19,8 +19,6 @@ export interface Quantity {
   metric: Unit;
   imperial: Unit;
   also: readonly Unit[];
-  /** What may be typed, shown when an entry is not understood. */
-  examples: readonly string[];
 }
 
 function unit(
@@ -54,25 +52,21 @@ export const quantities = {
       unit('cm', 1, 0.01, ['centimetre', 'centimeter', 'centimetres', 'centimeters']),
       unit('in', 2, factor.INCH, ['inch', 'inches', '"']),
     ],
-    examples: ['2.04 m', '204 cm', '2040', '6\' 8 1/2"', '6-8', '80 1/2 in'],
   },
   area: {
     metric: unit('m²', 2, 1, ['sqm']),
     imperial: unit('ft²', 1, factor.SQUARE_FOOT, ['sqft', 'sf']),
     also: [],
-    examples: ['38 m2', '409 ft2'],
   },
   temperature: {
     metric: unit('°C', 1, 1, ['celsius']),
     imperial: unit('°F', 1, factor.FAHRENHEIT_DEGREE, ['fahrenheit'], 32),
     also: [],
-    examples: ['25 C', '77 F'],
   },
   temperatureDifference: {
     metric: unit('K', 1, 1, ['c', 'kelvin']),
     imperial: unit('°F', 1, factor.FAHRENHEIT_DEGREE),
     also: [],
-    examples: ['2 K', '3.6 F'],
   },
   uValue: {
     metric: unit('W/m²K', 2, 1, ['w/(m²k)', 'w/m²/k']),
@@ -82,7 +76,6 @@ export const quantities = {
       'btu/(hr ft² f)',
     ]),
     also: [],
-    examples: ['0.6 W/m2K', '0.106 Btu/h ft2 F', 'R 9.5'],
   },
   resistance: {
     metric: unit('m²K/W', 2, 1),
@@ -92,7 +85,6 @@ export const quantities = {
       'hr ft² f/btu',
     ]),
     also: [],
-    examples: ['1.67 m2K/W', '9.5 ft2 F h/Btu', 'R 9.5'],
   },
   psi: {
     metric: unit('W/mK', 3, 1, ['w/(m k)', 'w/m/k']),
@@ -102,7 +94,6 @@ export const quantities = {
       'btu/(hr ft f)',
     ]),
     also: [],
-    examples: ['0.04 W/mK', '0.023 Btu/h ft F'],
   },
   irradiance: {
     metric: unit('W/m²', 0, 1),
@@ -112,46 +103,39 @@ export const quantities = {
       'btu/(hr ft²)',
     ]),
     also: [],
-    examples: ['300 W/m2', '95 Btu/h ft2'],
   },
   irradiation: {
     metric: unit('kWh/m²', 0, 1),
     imperial: unit('kBtu/ft²', 0, factor.KILO_BTU_PER_SQUARE_FOOT),
     also: [],
-    examples: ['420 kWh/m2', '133 kBtu/ft2'],
   },
   energy: {
     metric: unit('kWh', 0, 1),
     imperial: unit('kBtu', 0, factor.KILO_BTU),
     also: [],
-    examples: ['1500 kWh', '5118 kBtu'],
   },
   power: {
     metric: unit('W', 0, 1, ['watt', 'watts']),
     imperial: unit('Btu/h', 0, factor.BTU_PER_HOUR, ['btu/hr', 'btuh']),
     also: [],
-    examples: ['180 W', '614 Btu/h'],
   },
   windSpeed: {
     metric: unit('m/s', 1, 1),
     imperial: unit('mph', 0, factor.MILE_PER_HOUR, ['mi/h']),
     also: [unit('km/h', 0, factor.KILOMETRE_PER_HOUR, ['kph', 'kmh'])],
-    examples: ['10 m/s', '36 km/h', '22 mph'],
   },
   airFlow: {
     metric: unit('m³/h', 0, 1, ['m³/hr']),
     imperial: unit('cfm', 0, factor.CUBIC_FOOT_PER_MINUTE, ['ft³/min']),
     also: [],
-    examples: ['120 m3/h', '71 cfm'],
   },
   degreeHours: {
     metric: unit('K h', 0, 1, ['c h']),
     imperial: unit('°F h', 0, factor.FAHRENHEIT_DEGREE),
     also: [],
-    examples: ['1200 K h', '2160 F h'],
   },
   /** The same in both systems: glass data give it in 1/m only. */
-  extinction: { metric: perMetre, imperial: perMetre, also: [], examples: ['20 1/m', '20'] },
+  extinction: { metric: perMetre, imperial: perMetre, also: [] },
 } as const satisfies Record<string, Quantity>;
 
 export type QuantityName = keyof typeof quantities;

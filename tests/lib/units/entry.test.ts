@@ -1,5 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import german from '../../../data/words/de/entry.json' with { type: 'json' };
+import english from '../../../data/words/en/entry.json' with { type: 'json' };
 import { InputError } from '../../../lib/problem/index.ts';
 import {
   formatQuantity,
@@ -56,11 +58,33 @@ describe('parseQuantity', () => {
     expect(attempt).toThrow(/^some\.field: /);
   });
 
-  it('understands its own examples', () => {
+  it.each([
+    ['English', english.like, /^Write it like (.+)\.$/, ' or '],
+    ['German', german.like, /^Schreibweise: (.+)\.$/, ' oder '],
+  ] as const)('understands its own examples in %s', (_, like, sentence, or) => {
+    expect(Object.keys(like).sort()).toEqual([...names].sort());
     for (const name of names) {
-      for (const example of quantities[name].examples) {
+      const examples = sentence.exec(like[name])![1].split(or);
+      expect(examples.length, name).toBeGreaterThan(1);
+      for (const example of examples) {
         expect(parseQuantity(name, example, 'metric'), `${name} ${example}`).toBeGreaterThan(0);
       }
+    }
+  });
+
+  it('says the same of both ways to write an example', () => {
+    for (const name of names) {
+      expect(
+        german.like[name]
+          .match(/[\d,]+/g)!
+          .join(' ')
+          .replaceAll(',', '.'),
+      ).toBe(
+        english.like[name]
+          .slice(0, -1)
+          .match(/[\d.]+/g)!
+          .join(' '),
+      );
     }
   });
 });
