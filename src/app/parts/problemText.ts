@@ -34,7 +34,7 @@ export function problemLine(words: Wording, problem: Problem): string {
 
 function valueText(words: Wording, { value, texts }: Problem): string | undefined {
   if (texts?.value) return words.text(texts.value);
-  // Letters of the user are in quotes; these are figures, or the mark of a field that is absent.
   if (value === 'missing') return words.of('common')('problems.missing');
-  return value && /^-?\d+\.\d+$/.test(value) ? words.decimal(value) : value;
+  // Letters of the user stand in quotes, lists in brackets.
+  return value && /^-?\d/.test(value) ? words.decimal(value) : value;
 }
