@@ -1,10 +1,12 @@
+import type { Text } from '../problem/index.ts';
+
 /** Where a typical year came from, for the page and the appendix. */
 export interface YearSource {
   kind: 'tmy3' | 'pvgis' | 'table' | 'normals';
   /** Station, grid point or file as the user should read it. */
   name: string;
   /** Publisher and years, or the method, in one sentence. */
-  note: string;
+  note: Text;
 }
 
 /**
@@ -33,7 +35,7 @@ export interface TypicalYear {
   /** Wind speed at 10 m, m/s. */
   wind: Float64Array;
   /** What was filled, cut, turned or split on the way in: sentences for the user. */
-  messages: string[];
+  messages: Text[];
 }
 
 /** Twelve monthly values, January to December, that a typical year is built from. */

@@ -1,4 +1,5 @@
-import { InputError, showValue } from '../problem/index.ts';
+import { InputError, problem } from '../problem/index.ts';
+import type { Text } from '../problem/index.ts';
 import { StageCache, createEngine } from '../study/index.ts';
 import type { Engine, StudyInput } from '../study/index.ts';
 import { openingFigures } from './firstLast.ts';
@@ -11,6 +12,7 @@ import { OVERHANG_DEPTH } from './measures.ts';
 import { Progress } from './progress.ts';
 import { createRuns } from './runs.ts';
 import { facadeVerdicts } from './verdicts.ts';
+import { say } from './say.ts';
 import type { FacadeVerdict } from './verdicts.ts';
 
 export interface DecideOptions {
@@ -42,7 +44,7 @@ export interface Decision {
   sets: SetFindings;
   overhangDepth: number;
   hemisphere: 'north' | 'south';
-  warnings: string[];
+  warnings: Text[];
 }
 
 /**
@@ -88,13 +90,12 @@ export function decide(
 
 function checkDepth(depth: number): void {
   if (Number.isFinite(depth) && depth > 0 && depth <= 10) return;
-  throw new InputError({
-    path: 'overhangDepth',
-    message: 'is out of range',
-    value: showValue(depth),
-    allowed: 'over 0, up to 10 m',
-    fix: "Give the depth from the wall's outer face in metres.",
-  });
+  const texts = {
+    message: say('decide.depth'),
+    allowed: say('decide.depthAllowed'),
+    fix: say('decide.depthFix'),
+  };
+  throw new InputError(problem('overhangDepth', texts, depth));
 }
 
 /** Room for the stages of the house as planned and of the variants next to it. */

@@ -1,4 +1,4 @@
-import { InputError, showValue } from '../problem/index.ts';
+import { InputError, problem, verbatim } from '../problem/index.ts';
 import type { Engine, StudyInput } from '../study/index.ts';
 import { blockJudge, blocksOf } from './blocks.ts';
 import type { Pick } from './exact.ts';
@@ -6,6 +6,7 @@ import { Judged, compareOutcomes } from './judged.ts';
 import type { Creep, Outcome } from './judged.ts';
 import { searchBlinds } from './smallest.ts';
 import type { SearchResult } from './smallest.ts';
+import { say } from './say.ts';
 
 /** A set of openings that get external blinds, and how the house fares with it. */
 export interface BlindSet extends Outcome {
@@ -129,24 +130,19 @@ export function joinedFronts(a: readonly BlindSet[], b: readonly BlindSet[]): Bl
 function checkedCandidates(all: string[], candidates?: readonly string[]): Set<string> {
   const unknown = candidates?.find((id) => !all.includes(id));
   if (unknown === undefined) return new Set(candidates ?? all);
-  throw new InputError({
-    path: 'candidates',
-    message: 'names no opening there is',
-    value: showValue(unknown),
-    allowed: all.join(', '),
-    fix: 'Take ids of openings.',
-  });
+  const allowed = verbatim(all.join(', '));
+  const texts = { message: say('decide.candidate'), allowed, fix: say('decide.candidateFix') };
+  throw new InputError(problem('candidates', texts, unknown));
 }
 
 function checkPrices(prices: Readonly<Record<string, number>>): void {
   for (const [id, price] of Object.entries(prices)) {
     if (Number.isFinite(price) && price > 0) continue;
-    throw new InputError({
-      path: `prices.${id}`,
-      message: 'must be more than 0',
-      value: showValue(price),
-      allowed: 'over 0',
-      fix: 'Give the price of one external blind at this opening; leave it out for 1.',
-    });
+    const texts = {
+      message: say('decide.price'),
+      allowed: say('decide.priceAllowed'),
+      fix: say('decide.priceFix'),
+    };
+    throw new InputError(problem(`prices.${id}`, texts, price));
   }
 }

@@ -1,11 +1,12 @@
 import type { Glazing } from '../glazing/index.ts';
-import { InputError, showValue } from '../problem/index.ts';
+import { InputError, problem, verbatim } from '../problem/index.ts';
 import { freeId } from '../project/index.ts';
 import type { Project, ProjectOpening } from '../project/index.ts';
 import { nightAiring, sashArea } from '../room/index.ts';
 import { presetSchedules } from '../schedule/index.ts';
 import type { Schedule } from '../schedule/index.ts';
 import type { Library } from '../study/index.ts';
+import { say } from './say.ts';
 
 /** What can be done about the sun at an opening. Each stands alone on it: no other blind or screen. */
 export type MeasureId =
@@ -103,13 +104,9 @@ export function openingsAt(project: Project, target: MeasureTarget): string[] {
     'opening' in target
       ? ['target.opening', target.opening, project.openings.map((o) => o.id)]
       : ['target.facade', target.facade, [...new Set(project.openings.map((o) => o.wall))]];
-  throw new InputError({
-    path,
-    message: 'no opening is meant by this',
-    value: showValue(id),
-    allowed: known.join(', '),
-    fix: 'Take one of these ids.',
-  });
+  const allowed = verbatim(known.join(', '));
+  const texts = { message: say('decide.noTarget'), allowed, fix: say('decide.noTargetFix') };
+  throw new InputError(problem(path, texts, id));
 }
 
 /**

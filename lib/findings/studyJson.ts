@@ -14,9 +14,10 @@ export function studyJson(
     format: 'shadewright-results',
     version: 1,
     project: projectName,
-    place: result.place,
-    weather: result.weather,
-    warnings: result.warnings,
+    // Findings are data for other programs: their sentences are in English.
+    place: { ...result.place, warning: result.place.warning?.english },
+    weather: { ...result.weather, note: result.weather.note.english },
+    warnings: result.warnings.map(({ english }) => english),
     units: { sums: 'kWh', peaks: 'W per m2 of glass', area: 'm2', angles: 'degrees' },
     openings: result.openings.map(({ hourly: _hourly, blind, ...opening }) => ({
       ...opening,

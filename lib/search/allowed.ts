@@ -1,7 +1,8 @@
-import { InputError } from '../problem/index.ts';
+import { InputError, problem } from '../problem/index.ts';
 import { validateSchedule } from '../schedule/index.ts';
 import type { RuleConditions } from '../schedule/index.ts';
 import type { AllowedValues } from './types.ts';
+import { say } from './say.ts';
 
 /** @throws InputError for an empty list, a date that is none, or a time off the quarter hour */
 export function checkAllowed(allowed: AllowedValues): void {
@@ -9,12 +10,8 @@ export function checkAllowed(allowed: AllowedValues): void {
     (key) => allowed[key]?.length === 0,
   );
   if (empty) {
-    throw new InputError({
-      path: `allowed.${empty}`,
-      message: 'names no value',
-      value: '[]',
-      fix: 'Name one at least; leave it out for all.',
-    });
+    const texts = { message: say('search.noValue'), fix: say('search.noValueFix') };
+    throw new InputError(problem(`allowed.${empty}`, texts, []));
   }
   check('from', allowed.from, (date) => ({ dates: { from: date, to: date } }));
   check('to', allowed.to, (date) => ({ dates: { from: date, to: date } }));

@@ -1,10 +1,11 @@
 import { stockExternal, withOpenings } from '../decide/index.ts';
-import { InputError, showValue } from '../problem/index.ts';
+import { InputError, problem, verbatim } from '../problem/index.ts';
 import { freeId } from '../project/index.ts';
 import type { Project, ProjectOpening } from '../project/index.ts';
 import type { Schedule } from '../schedule/index.ts';
 import type { StudyInput } from '../study/index.ts';
 import type { SearchTarget } from './types.ts';
+import { say } from './say.ts';
 
 /** A target with all that is known of it. */
 export interface TargetInHand {
@@ -96,13 +97,9 @@ export function targetNamed(project: Project, text: string): SearchTarget {
   const facade = kind !== 'group' && facades.includes(id);
   const group = kind !== 'facade' && groups.includes(id);
   if (facade && group) {
-    throw new InputError({
-      path: '--target',
-      message: 'is the id of a wall and of a group',
-      value: showValue(text),
-      allowed: `facade:${id}, group:${id}`,
-      fix: 'Say which of them.',
-    });
+    const allowed = verbatim(`facade:${id}, group:${id}`);
+    const texts = { message: say('search.twoMeant'), allowed, fix: say('search.twoMeantFix') };
+    throw new InputError(problem('--target', texts, text));
   }
   if (group) return { group: id };
   if (facade) return { facade: id };
@@ -127,11 +124,7 @@ function openingsOf(project: Project, target: SearchTarget): ProjectOpening[] {
 }
 
 function unknownTarget(path: string, id: string, known: readonly string[]): InputError {
-  return new InputError({
-    path,
-    message: 'no wall with openings and no group with blinds has this id',
-    value: showValue(id),
-    allowed: known.join(', ') || 'none: the project has no such openings',
-    fix: 'Take one of these ids.',
-  });
+  const allowed = known.length > 0 ? verbatim(known.join(', ')) : say('search.unknownAllowed');
+  const texts = { message: say('search.unknown'), allowed, fix: say('search.unknownFix') };
+  return new InputError(problem(path, texts, id));
 }

@@ -1,3 +1,4 @@
+import type { Text } from '../problem/index.ts';
 import type { Schedule } from '../schedule/index.ts';
 
 /** What a schedule is searched for: all openings of a wall, or all blinds of a group. */
@@ -128,7 +129,7 @@ export interface SearchFindings {
   ideal: IdealFinding;
   /** Studies run in all. */
   runs: number;
-  warnings: string[];
+  warnings: Text[];
 }
 
 /** Where a search is; given after every study. */

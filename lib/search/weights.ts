@@ -1,5 +1,6 @@
-import { InputError, showValue } from '../problem/index.ts';
+import { InputError, problem } from '../problem/index.ts';
 import type { SearchFigures, SearchOptions, SearchWeights } from './types.ts';
+import { say } from './say.ts';
 
 /**
  * What is given up, in view hours (common practice: one kWh of useful sun weighs as much as an hour
@@ -40,13 +41,12 @@ export function weightsOf(options: SearchOptions): SearchWeights {
   const weights = { ...SEARCH_WEIGHTS, ...options.weights };
   for (const [name, value] of Object.entries(weights)) {
     if (Number.isFinite(value) && value >= 0) continue;
-    throw new InputError({
-      path: `weights.${name}`,
-      message: 'must be 0 or more',
-      value: showValue(value),
-      allowed: '0 or more',
-      fix: 'Say how many view hours it is worth; leave it out for the usual weight.',
-    });
+    const texts = {
+      message: say('search.weight'),
+      allowed: say('search.weightAllowed'),
+      fix: say('search.weightFix'),
+    };
+    throw new InputError(problem(`weights.${name}`, texts, value));
   }
   return weights;
 }
@@ -54,23 +54,21 @@ export function weightsOf(options: SearchOptions): SearchWeights {
 /** The part of the limit to keep in hand. @throws InputError for one that leaves nothing */
 export function reserveOf({ reserve = 0 }: SearchOptions): number {
   if (reserve >= 0 && reserve < 1) return reserve;
-  throw new InputError({
-    path: 'reserve',
-    message: 'is out of range',
-    value: showValue(reserve),
-    allowed: '0 to under 1',
-    fix: 'Give a part of the limit: 0.1 keeps a tenth of it in hand.',
-  });
+  const texts = {
+    message: say('search.outOfRange'),
+    allowed: say('search.reserveAllowed'),
+    fix: say('search.reserveFix'),
+  };
+  throw new InputError(problem('reserve', texts, reserve));
 }
 
 /** The most studies of a search. @throws InputError for too few */
 export function mostRunsOf({ mostRuns = MOST_RUNS }: SearchOptions): number {
   if (Number.isInteger(mostRuns) && mostRuns >= LEAST_RUNS) return mostRuns;
-  throw new InputError({
-    path: 'mostRuns',
-    message: 'is out of range',
-    value: showValue(mostRuns),
-    allowed: `a whole number of ${LEAST_RUNS} or more`,
-    fix: `Leave it out for ${MOST_RUNS}.`,
-  });
+  const texts = {
+    message: say('search.outOfRange'),
+    allowed: say('search.runsAllowed', { least: LEAST_RUNS }),
+    fix: say('search.runsFix', { most: MOST_RUNS }),
+  };
+  throw new InputError(problem('mostRuns', texts, mostRuns));
 }

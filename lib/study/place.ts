@@ -1,5 +1,7 @@
 import type { TypicalYear } from '../climate/index.ts';
+import type { Text } from '../problem/index.ts';
 import type { Project } from '../project/index.ts';
+import { say } from './say.ts';
 
 /** Where the sun of a study stands and which clock its schedules follow. */
 export interface StudyPlace {
@@ -8,7 +10,7 @@ export interface StudyPlace {
   elevation: number;
   timeZone: string;
   /** Set where the weather is of another place than the site. */
-  warning?: string;
+  warning?: Text;
 }
 
 /** Degrees of latitude or longitude up to which weather is taken as the site's own. */
@@ -33,9 +35,13 @@ export function studyPlace(site: Project['site'], year: TypicalYear): StudyPlace
     longitude: year.longitude,
     elevation: year.elevation,
     timeZone,
-    warning:
-      `The weather is of ${year.source.name} (${year.latitude}, ${year.longitude}), not of the site ` +
-      `"${site.name}" (${site.latitude}, ${site.longitude}): sun and clock follow the weather, ` +
-      'standard time all year.',
+    warning: say('study.elsewhere', {
+      weather: year.source.name,
+      latitude: year.latitude,
+      longitude: year.longitude,
+      site: site.name,
+      siteLatitude: site.latitude,
+      siteLongitude: site.longitude,
+    }),
   };
 }

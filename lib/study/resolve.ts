@@ -1,11 +1,12 @@
 import type { Blind, FabricBlind } from '../blind/index.ts';
 import type { Glazing } from '../glazing/index.ts';
-import { InputError, showValue } from '../problem/index.ts';
+import { InputError, problem, verbatim } from '../problem/index.ts';
 import { geometryOf, planeOf } from '../project/index.ts';
 import type { Project } from '../project/index.ts';
 import type { Room } from '../room/index.ts';
 import { dayOfYear } from '../time/index.ts';
 import { openingInRoom } from './openingInRoom.ts';
+import { say } from './say.ts';
 import type { BlindInPlace, Controller, HouseOpening, HouseWall, ScreenInPlace } from './types.ts';
 
 /** Constructions a project may refer to besides its own. */
@@ -72,13 +73,12 @@ function screenOf(
   if (!screen) return undefined;
   const fabric = find(blinds, screen.blind, `${at}.insectScreen.blind`);
   if (fabric.kind !== 'fabric') {
-    throw new InputError({
-      path: `${at}.insectScreen.blind`,
-      message: 'an insect screen must be a fabric',
-      value: showValue(screen.blind),
-      allowed: 'the id of a fabric',
-      fix: 'Choose a mesh from the library.',
-    });
+    const texts = {
+      message: say('study.screen'),
+      allowed: say('study.screenAllowed'),
+      fix: say('study.screenFix'),
+    };
+    throw new InputError(problem(`${at}.insectScreen.blind`, texts, screen.blind));
   }
   return {
     fabric: fabric satisfies FabricBlind,
@@ -139,13 +139,9 @@ function byId<T extends { id: string }>(list: readonly T[]): Map<string, T> {
 function find<T>(map: Map<string, T>, id: string, path: string): T {
   const found = map.get(id);
   if (found === undefined) {
-    throw new InputError({
-      path,
-      message: 'nothing has this id',
-      value: showValue(id),
-      allowed: [...map.keys()].join(', '),
-      fix: 'Choose one of these ids.',
-    });
+    const allowed = verbatim([...map.keys()].join(', '));
+    const texts = { message: say('study.unknown'), allowed, fix: say('study.unknownFix') };
+    throw new InputError(problem(path, texts, id));
   }
   return found;
 }

@@ -1,6 +1,7 @@
 import type { BlindYear } from './blindYear.ts';
 import type { Plane } from '../opening/index.ts';
 import type { YearSource } from '../climate/index.ts';
+import type { Text } from '../problem/index.ts';
 import type { YearCalendar } from '../time/index.ts';
 import type { StudyPlace } from './place.ts';
 import type { RoomOutcome } from './roomOutcome.ts';
@@ -81,5 +82,5 @@ export interface StudyResult {
   /** By wall id: 1 at the steps with the sun on the open facade, as its sensor tells; STEPS values. */
   sunny: ReadonlyMap<string, Uint8Array>;
   /** Sentences about the input that the user should read. */
-  warnings: string[];
+  warnings: Text[];
 }

@@ -1,4 +1,5 @@
-import { InputError, showValue } from '../problem/index.ts';
+import { InputError, problem } from '../problem/index.ts';
+import { say } from './say.ts';
 
 /** One set of circumstances the house is run under; plain data. */
 export interface SureCase {
@@ -118,11 +119,10 @@ function percent(factor: number): string {
 
 function checkYears(years: number): void {
   if (Number.isInteger(years) && years >= LEAST_YEARS && years <= MOST_YEARS) return;
-  throw new InputError({
-    path: 'years',
-    message: 'is not a number of years that says how sure a verdict is',
-    value: showValue(years),
-    allowed: `a whole number, ${LEAST_YEARS} to ${MOST_YEARS}`,
-    fix: `Take ${LEAST_YEARS}, or more for a finer spread.`,
-  });
+  const texts = {
+    message: say('sure.years'),
+    allowed: say('sure.yearsAllowed', { least: LEAST_YEARS, most: MOST_YEARS }),
+    fix: say('sure.yearsFix', { least: LEAST_YEARS }),
+  };
+  throw new InputError(problem('years', texts, years));
 }

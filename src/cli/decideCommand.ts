@@ -80,9 +80,9 @@ function printDecision(
 ): void {
   for (const line of verdictLines(decision, project)) output.print(line);
   output.print(`\n${project.name}`);
-  output.print(`${project.site.name}; weather: ${year.source.name}. ${year.source.note}`);
+  output.print(`${project.site.name}; weather: ${year.source.name}. ${year.source.note.english}`);
   for (const warning of warnings) output.print(`note: ${formatProblem(warning)}`);
-  for (const sentence of decision.warnings) output.print(`note: ${sentence}`);
+  for (const { english } of decision.warnings) output.print(`note: ${english}`);
   const tables = [
     firstLastTable(decision, project),
     matrixTable(decision, project, 'bare'),

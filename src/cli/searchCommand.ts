@@ -87,7 +87,7 @@ export function searchCommand(output: Output): Command {
       else {
         if (all.length > 1) print(together(engine, input, all, inTurn));
         print(`\n${project.name}`);
-        print(`${project.site.name}; weather: ${year.source.name}. ${year.source.note}`);
+        print(`${project.site.name}; weather: ${year.source.name}. ${year.source.note.english}`);
         for (const warning of warnings) print(`note: ${formatProblem(warning)}`);
         printTables(output, project, all);
       }
@@ -162,7 +162,8 @@ function printTables(output: Output, project: Project, all: readonly SearchFindi
     for (const line of familyLines(findings)) output.print(`  ${line}`);
   }
   output.print('');
-  for (const sentence of new Set(all.flatMap((f) => f.warnings))) output.print(`note: ${sentence}`);
+  const notes = new Set(all.flatMap((f) => f.warnings.map(({ english }) => english)));
+  for (const sentence of notes) output.print(`note: ${sentence}`);
   for (const note of searchNotes(all, project)) output.print(note);
   for (const caution of cautionsOf(project, all)) output.print(`caution: ${caution}`);
 }

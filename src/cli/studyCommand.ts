@@ -75,9 +75,9 @@ function printStudy(
   warnings: readonly Problem[],
 ): void {
   output.print(project.name);
-  output.print(`${project.site.name}; weather: ${year.source.name}. ${year.source.note}`);
+  output.print(`${project.site.name}; weather: ${year.source.name}. ${year.source.note.english}`);
   for (const warning of warnings) output.print(`note: ${formatProblem(warning)}`);
-  for (const sentence of result.warnings) output.print(`note: ${sentence}`);
+  for (const { english } of result.warnings) output.print(`note: ${english}`);
   const tables = [
     sumsTable(result, 'year'),
     sumsTable(result, 'summer'),

@@ -5,9 +5,12 @@ import type {
   MonthlyNormals,
   TypicalYear,
 } from '../../lib/climate/index.ts';
-import { InputError, showValue } from '../../lib/problem/index.ts';
+import problems from '../../data/words/en/problems.json' with { type: 'json' };
+import { InputError, problem, sayFrom, verbatim } from '../../lib/problem/index.ts';
 import type { Project } from '../../lib/project/index.ts';
 import { standardOffset } from '../../lib/time/index.ts';
+
+const say = sayFrom('problems', problems);
 
 /** Monthly values with the place they are of and the seed that the project asks for. */
 export interface PlacedNormals {
@@ -26,13 +29,12 @@ export function placedNormals(
 ): PlacedNormals {
   const { site, climate } = project;
   if (climate.kind === 'file') {
-    throw new InputError({
-      path: 'climate',
-      message: 'the project takes its weather from an hourly file that is not given',
-      value: showValue(climate.fileName),
-      allowed: 'the file itself, a station of the library, or monthly values',
-      fix: 'Give the file (on the command line: --weather FILE), or choose a station.',
-    });
+    const texts = {
+      message: say('study.noFile'),
+      allowed: say('study.noFileAllowed'),
+      fix: say('study.noFileFix'),
+    };
+    throw new InputError(problem('climate', texts, climate.fileName));
   }
   if (climate.kind === 'monthly') {
     const { latitude, longitude, elevation, name, timeZone } = site;
@@ -42,13 +44,9 @@ export function placedNormals(
   }
   const station = stations.find((s) => s.id === climate.station);
   if (!station) {
-    throw new InputError({
-      path: 'climate.station',
-      message: 'no station of the library has this id',
-      value: showValue(climate.station),
-      allowed: stations.map((s) => s.id).join(', '),
-      fix: 'Choose one of these.',
-    });
+    const allowed = verbatim(stations.map((s) => s.id).join(', '));
+    const texts = { message: say('study.noStation'), allowed, fix: say('study.noStationFix') };
+    throw new InputError(problem('climate.station', texts, climate.station));
   }
   const { latitude, longitude, elevation, name, timeZone, normals } = station;
   const offset = standardOffset(timeZone, project.year);

@@ -1,5 +1,5 @@
 import type { FilePreview, TableLayout, TypicalYear } from '../../lib/climate/index.ts';
-import type { Problem } from '../../lib/problem/index.ts';
+import type { Problem, Text } from '../../lib/problem/index.ts';
 import type { OpeningResult, RoomResult, StudyResult } from '../../lib/study/index.ts';
 
 /** An opening's results without its hourly series, which are asked for one by one. */
@@ -43,7 +43,7 @@ export type WeatherPreview = Omit<FilePreview, 'year'> & { year?: WeatherFacts }
 /** A year of weather in a few figures. */
 export interface WeatherFacts {
   name: string;
-  note: string;
+  note: Text;
   latitude: number;
   longitude: number;
   elevation: number;
@@ -57,7 +57,7 @@ export interface WeatherFacts {
   warmest: number;
   /** m/s. */
   wind: number;
-  messages: string[];
+  messages: Text[];
 }
 
 /** The hourly quantities of an opening. */

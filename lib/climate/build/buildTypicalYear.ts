@@ -1,12 +1,14 @@
-import { InputError, showValue } from '../../problem/index.ts';
-import type { Problem } from '../../problem/index.ts';
+import { InputError, monthText, problem } from '../../problem/index.ts';
+import type { Problem, Text } from '../../problem/index.ts';
 import { daysInMonth } from '../../time/index.ts';
 import type { MonthlyNormals, TypicalYear } from '../types.ts';
+import { listed, rangeText, say } from '../say.ts';
+import type { RangeUnit } from '../say.ts';
 import { dailyClearness } from './dailyClearness.ts';
 import { dailyTemperature } from './dailyTemperature.ts';
 import { usualTemperatureSpread } from './defaults.ts';
 import { hourlyGlobal } from './hourlyClearness.ts';
-import { monthNames, monthStart } from './months.ts';
+import { monthStart } from './months.ts';
 import { shapeProblems, sunProblems } from './normals.ts';
 import { gaussianFrom, randomStream } from './random.ts';
 import { splitYear } from './split.ts';
@@ -88,7 +90,7 @@ export function buildTypicalYear(
   const meanWind = normals.wind ?? new Array<number>(12).fill(USUAL_WIND);
 
   return {
-    source: { kind: 'normals', name: place.name, note: NOTE },
+    source: { kind: 'normals', name: place.name, note: say('built.note') },
     latitude: place.latitude,
     longitude: place.longitude,
     elevation: place.elevation,
@@ -102,31 +104,19 @@ export function buildTypicalYear(
   };
 }
 
-const NOTE =
-  'Hours built from monthly normals: daily and hourly clearness after Graham, Hollands and others ' +
-  '(1988, 1990), beam and diffuse after Ridley, Boland and Lauret (2010), temperature after Erbs, ' +
-  'Klein and Beckman (1983).';
-
 function messages(
   seed: number,
   warmer: number,
   sunnier: number,
   held: readonly number[],
   missed: readonly number[],
-): string[] {
-  const list = [
-    `The hours are built from monthly normals (seed ${seed}): typical, not measured. ` +
-      'Normals do not tell mornings from afternoons, so east and west get the same cloud.',
-  ];
-  const named = (months: readonly number[]) => months.map((m) => monthNames[m]).join(', ');
-  if (warmer !== 0) list.push(`Every hour is ${warmer} K warmer than the normals.`);
-  if (sunnier !== 1) list.push(`The clearness is ${sunnier} times that of the normals.`);
-  if (held.length) list.push(`Held to the most the sun allows in ${named(held)}.`);
-  if (missed.length) {
-    list.push(
-      `The diffuse given for ${named(missed)} does not fit the global; the nearest is used.`,
-    );
-  }
+): Text[] {
+  const list = [say('built.seed', { seed })];
+  const named = (months: readonly number[]) => listed(months.map((m) => monthText(m + 1)));
+  if (warmer !== 0) list.push(say('built.warmer', { warmer }));
+  if (sunnier !== 1) list.push(say('built.sunnier', { sunnier }));
+  if (held.length) list.push(say('built.held', { months: named(held) }));
+  if (missed.length) list.push(say('built.missed', { months: named(missed) }));
   return list;
 }
 
@@ -147,28 +137,28 @@ function placeProblems(place: BuildPlace): Problem[] {
   return [
     ...range('latitude', place.latitude, -90, 90, 'degrees'),
     ...range('longitude', place.longitude, -180, 180, 'degrees'),
-    ...range('elevation', place.elevation, -450, 6000, 'm'),
-    ...range('standardOffset', place.standardOffset, -12, 14, 'hours east of UTC'),
+    ...range('elevation', place.elevation, -450, 6000, 'metres'),
+    ...range('standardOffset', place.standardOffset, -12, 14, 'eastOfUtc'),
   ];
 }
 
 function optionProblems(seed: number, warmer: number, sunnier: number): Problem[] {
   return [
-    ...range('seed', Number.isInteger(seed) ? seed : NaN, 0, 4294967295, '(a whole number)'),
-    ...range('warmer', warmer, -20, 20, 'K'),
-    ...range('sunnier', sunnier, 0.5, 1.5, ''),
+    ...range('seed', Number.isInteger(seed) ? seed : NaN, 0, 4294967295, 'whole'),
+    ...range('warmer', warmer, -20, 20, 'kelvin'),
+    ...range('sunnier', sunnier, 0.5, 1.5),
   ];
 }
 
-function range(path: string, value: number, min: number, max: number, unit: string): Problem[] {
+function range(
+  path: string,
+  value: number,
+  min: number,
+  max: number,
+  unit?: RangeUnit | 'whole',
+): Problem[] {
   if (value >= min && value <= max) return [];
-  return [
-    {
-      path,
-      message: 'The value is out of range',
-      value: showValue(value),
-      allowed: `${min} to ${max} ${unit}`.trim(),
-      fix: 'Give a value inside the range.',
-    },
-  ];
+  const allowed = unit === 'whole' ? say('range.whole', { min, max }) : rangeText(min, max, unit);
+  const texts = { message: say('build.outOfRange'), allowed, fix: say('build.outOfRangeFix') };
+  return [problem(path, texts, value)];
 }

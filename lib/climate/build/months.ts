@@ -11,18 +11,3 @@ export const monthOfDayIndex: Uint8Array = Uint8Array.from(
   { length: DAYS },
   (_, day) => monthStart.findIndex((start) => start > day) - 1,
 );
-
-export const monthNames = [
-  'January',
-  'February',
-  'March',
-  'April',
-  'May',
-  'June',
-  'July',
-  'August',
-  'September',
-  'October',
-  'November',
-  'December',
-] as const;

@@ -1,9 +1,11 @@
-import { showValue } from '../../problem/index.ts';
+import { monthText, problem } from '../../problem/index.ts';
 import type { Problem } from '../../problem/index.ts';
 import { buildSunYear } from '../../sun/index.ts';
 import { HOURS, STEPS_PER_HOUR, daysInMonth } from '../../time/index.ts';
 import type { MonthlyNormals } from '../types.ts';
-import { monthNames, monthOfDayIndex } from './months.ts';
+import { rangeText, say, valueText } from '../say.ts';
+import type { RangeUnit } from '../say.ts';
+import { monthOfDayIndex } from './months.ts';
 
 /** Most of the extraterrestrial that a month can get at the ground; dry highlands come near it. */
 export const MOST_MONTHLY_CLEARNESS = 0.85;
@@ -15,20 +17,20 @@ interface Field {
   name: keyof MonthlyNormals;
   min: number;
   max: number;
-  unit: string;
+  unit?: RangeUnit;
   optional: boolean;
 }
 
 const FIELDS: readonly Field[] = [
-  { name: 'ghiKWhPerM2Day', min: 0, max: 14, unit: 'kWh/m2 a day', optional: false },
-  { name: 'dryBulbMean', min: -80, max: 50, unit: 'C', optional: false },
-  { name: 'dryBulbDailyMin', min: -90, max: 50, unit: 'C', optional: false },
-  { name: 'dryBulbDailyMax', min: -80, max: 60, unit: 'C', optional: false },
-  { name: 'wind', min: 0, max: 30, unit: 'm/s', optional: true },
-  { name: 'dhiKWhPerM2Day', min: 0, max: 10, unit: 'kWh/m2 a day', optional: true },
-  { name: 'dniKWhPerM2Day', min: 0, max: 16, unit: 'kWh/m2 a day', optional: true },
-  { name: 'dailyMeanTempStd', min: 0, max: 20, unit: 'K', optional: true },
-  { name: 'dailyClearnessStd', min: 0, max: 0.5, unit: '', optional: true },
+  { name: 'ghiKWhPerM2Day', min: 0, max: 14, unit: 'sunADay', optional: false },
+  { name: 'dryBulbMean', min: -80, max: 50, unit: 'celsius', optional: false },
+  { name: 'dryBulbDailyMin', min: -90, max: 50, unit: 'celsius', optional: false },
+  { name: 'dryBulbDailyMax', min: -80, max: 60, unit: 'celsius', optional: false },
+  { name: 'wind', min: 0, max: 30, unit: 'speed', optional: true },
+  { name: 'dhiKWhPerM2Day', min: 0, max: 10, unit: 'sunADay', optional: true },
+  { name: 'dniKWhPerM2Day', min: 0, max: 16, unit: 'sunADay', optional: true },
+  { name: 'dailyMeanTempStd', min: 0, max: 20, unit: 'kelvin', optional: true },
+  { name: 'dailyClearnessStd', min: 0, max: 0.5, optional: true },
 ];
 
 /**
@@ -49,25 +51,28 @@ export function shapeProblems(normals: MonthlyNormals): Problem[] {
   if (problems.length > 0) return problems;
   const { dryBulbMean: mean, dryBulbDailyMin: min, dryBulbDailyMax: max } = normals;
   for (let m = 0; m < 12; m++) {
-    const month = monthNames[m];
+    const month = monthText(m + 1);
     if (!(min[m] < mean[m] && mean[m] < max[m])) {
-      problems.push({
-        path: `dryBulbMean[${m}]`,
-        message: `The ${month} mean does not lie between the mean daily minimum and maximum`,
-        value: `${mean[m]} C`,
-        allowed: `over ${min[m]} and under ${max[m]} C`,
-        fix: 'Check that the three temperatures belong to the same month and unit.',
-      });
+      problems.push(
+        problem(`dryBulbMean[${m}]`, {
+          message: say('normals.order', { month }),
+          value: valueText(mean[m], 'celsius'),
+          allowed: say('range.between', { least: min[m], most: max[m] }),
+          fix: say('normals.orderFix'),
+        }),
+      );
     }
+    const global = normals.ghiKWhPerM2Day[m];
     const diffuse = normals.dhiKWhPerM2Day?.[m];
-    if (diffuse !== undefined && diffuse > normals.ghiKWhPerM2Day[m] + 0.005) {
-      problems.push({
-        path: `dhiKWhPerM2Day[${m}]`,
-        message: `The ${month} diffuse is more than the global`,
-        value: `${diffuse} kWh/m2 a day`,
-        allowed: `0 to ${normals.ghiKWhPerM2Day[m]} kWh/m2 a day`,
-        fix: 'Diffuse is a part of the global: check which column is which.',
-      });
+    if (diffuse !== undefined && diffuse > global + 0.005) {
+      problems.push(
+        problem(`dhiKWhPerM2Day[${m}]`, {
+          message: say('normals.diffuse', { month }),
+          value: valueText(diffuse, 'sunADay'),
+          allowed: rangeText(0, global, 'sunADay'),
+          fix: say('normals.diffuseFix'),
+        }),
+      );
     }
   }
   return problems;
@@ -75,30 +80,28 @@ export function shapeProblems(normals: MonthlyNormals): Problem[] {
 
 function fieldProblems(normals: MonthlyNormals, field: Field): Problem[] {
   const values: unknown = normals[field.name];
-  const unit = field.unit ? ` ${field.unit}` : '';
+  const { min, max, unit } = field;
+  const range = rangeText(min, max, unit);
   if (values === undefined && field.optional) return [];
   if (!Array.isArray(values) || values.length !== 12) {
-    return [
-      {
-        path: field.name,
-        message: 'Twelve values are needed, January to December',
-        value: Array.isArray(values) ? `${values.length} values` : showValue(values),
-        allowed: `12 values of ${field.min} to ${field.max}${unit}`,
-        fix: field.optional ? 'Give all twelve or leave it out.' : 'Give one value a month.',
-      },
-    ];
+    const texts = {
+      message: say('normals.twelve'),
+      allowed: say('normals.twelveAllowed', { range }),
+      fix: say(field.optional ? 'normals.twelveOrNone' : 'normals.twelveFix'),
+    };
+    if (!Array.isArray(values)) return [problem(field.name, texts, values)];
+    const value = say('range.values', { figure: values.length });
+    return [problem(field.name, { ...texts, value })];
   }
-  return values.flatMap((value: unknown, m) =>
-    typeof value === 'number' && value >= field.min && value <= field.max
-      ? []
-      : {
-          path: `${field.name}[${m}]`,
-          message: `The ${monthNames[m]} value is out of range`,
-          value: showValue(value),
-          allowed: `${field.min} to ${field.max}${unit}`,
-          fix: 'Check the value and its unit.',
-        },
-  );
+  return values.flatMap((value: unknown, m) => {
+    if (typeof value === 'number' && value >= min && value <= max) return [];
+    const texts = {
+      message: say('normals.month', { month: monthText(m + 1) }),
+      allowed: range,
+      fix: say('normals.monthFix'),
+    };
+    return problem(`${field.name}[${m}]`, texts, value);
+  });
 }
 
 /**
@@ -109,13 +112,12 @@ export function sunProblems(normals: MonthlyNormals, outside: ArrayLike<number>)
   return normals.ghiKWhPerM2Day.flatMap((value, m) => {
     const most = mostGlobal(outside[m]);
     if (value <= most) return [];
-    return {
-      path: `ghiKWhPerM2Day[${m}]`,
-      message: `The ${monthNames[m]} global is more than the sun gives at this latitude`,
-      value: `${Number(value.toFixed(4))} kWh/m2 a day`,
-      allowed: `0 to ${Math.floor(most * 100) / 100} kWh/m2 a day`,
-      fix: 'Check the unit (a mean day, not the month), the month and the latitude.',
-    };
+    return problem(`ghiKWhPerM2Day[${m}]`, {
+      message: say('normals.sun', { month: monthText(m + 1) }),
+      value: valueText(Number(value.toFixed(4)), 'sunADay'),
+      allowed: rangeText(0, Math.floor(most * 100) / 100, 'sunADay'),
+      fix: say('normals.sunFix'),
+    });
   });
 }
 

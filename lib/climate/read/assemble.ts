@@ -1,13 +1,13 @@
-import { InputError, formatProblem } from '../../problem/index.ts';
-import type { Problem } from '../../problem/index.ts';
+import { InputError, figureText, inTurn, problem } from '../../problem/index.ts';
+import type { Problem, Text } from '../../problem/index.ts';
 import type { TypicalYear } from '../types.ts';
-import { checkYear, failed, passed } from './checks.ts';
+import { say } from '../say.ts';
+import { checkYear, failed, passed, told } from './checks.ts';
 import { finishYear } from './finish.ts';
 import type { SplitGlobal } from './finish.ts';
 import { fillGaps } from './gaps.ts';
 import { orderRows } from './order.ts';
 import { checkRanges } from './ranges.ts';
-import { thousands } from './text.ts';
 import type { Check, CheckId, RawYear } from './types.ts';
 
 /** A year with the outcome of its checks; without the year where one of them failed. */
@@ -19,7 +19,7 @@ export interface Assembly {
 /** Makes a typical year of a file's rows: order, ranges, gaps, missing columns, the sun. */
 export function assemble(raw: RawYear, split?: SplitGlobal): Assembly {
   const checks: Check[] = [];
-  const step = <T>(id: CheckId, sentence: (result: T) => string, work: () => T): T => {
+  const step = <T>(id: CheckId, sentence: (result: T) => Text, work: () => T): T => {
     try {
       const result = work();
       checks.push(passed(id, sentence(result)));
@@ -33,32 +33,32 @@ export function assemble(raw: RawYear, split?: SplitGlobal): Assembly {
     const count = raw.lines.length;
     const file = step(
       'rows',
-      () => `${thousands(count)} hourly rows are in order.`,
+      () => say('check.rows', { figure: figureText(count) }),
       () => orderRows(raw),
     );
     const raised = step(
       'ranges',
-      (notes) => notes[0] ?? 'All values are plausible.',
+      (notes) => notes[0] ?? say('check.ranges'),
       () => checkRanges(file, raw.names),
     );
     const filled = step(
       'gaps',
-      (notes) => (notes.length ? notes.join(' ') : 'No values are missing.'),
+      (notes) => (notes.length ? inTurn(...notes) : say('check.gaps')),
       () => fillGaps(file, raw.names),
     );
     const { year, measured } = step(
       'irradiance',
       (done) =>
         done.measured
-          ? 'Global, direct and diffuse irradiance are there.'
-          : done.year.messages.filter((m) => m.startsWith('The file has no')).join(' '),
+          ? say('check.irradiance')
+          : inTurn(...done.year.messages.filter(({ key }) => key.startsWith('made.'))),
       () => finishYear(raw, file, split),
     );
     const outcome = checkYear(year, measured);
     checks.push(...outcome);
     if (outcome.some((check) => check.level === 'error')) return { checks };
-    const told = outcome.filter((check) => check.level === 'warning').map((c) => c.sentence);
-    year.messages = [...raw.notes, ...raised, ...filled, ...year.messages, ...told];
+    const doubts = outcome.filter((check) => check.level === 'warning').map((c) => c.sentence);
+    year.messages = [...raw.notes, ...raised, ...filled, ...year.messages, ...doubts];
     return { year, checks };
   } catch (error) {
     if (error instanceof InputError) return { checks };
@@ -74,5 +74,6 @@ export function asCheck(id: CheckId, error: unknown): Check {
 
 function summary(problems: readonly Problem[]): Problem {
   if (problems.length === 1) return problems[0];
-  return { path: problems[0].path, message: problems.map(formatProblem).join('; ') };
+  const message = problems.map(told).reduce((before, next) => say('told.chain', { before, next }));
+  return problem(problems[0].texts?.where ?? problems[0].path, { message });
 }

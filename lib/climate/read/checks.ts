@@ -1,8 +1,9 @@
-import { formatProblem } from '../../problem/index.ts';
-import type { Problem } from '../../problem/index.ts';
+import { inTurn, monthText, problem, verbatim } from '../../problem/index.ts';
+import type { Problem, Text } from '../../problem/index.ts';
 import type { SunYear } from '../../sun/index.ts';
 import { HOURS, monthOfDay } from '../../time/index.ts';
 import type { TypicalYear } from '../types.ts';
+import { say } from '../say.ts';
 import { sunOf } from './sun.ts';
 import { findTimeShift } from './timeShift.ts';
 import type { TimeShift } from './timeShift.ts';
@@ -19,21 +20,30 @@ const BALANCE_REFUSED = 0.25;
 const CLEARNESS_TOLD = 0.88;
 const CLEARNESS_REFUSED = 1;
 
-const monthNames =
-  'January,February,March,April,May,June,July,August,September,October,November,December'.split(
-    ',',
-  );
-
-export function passed(id: CheckId, sentence: string): Check {
+export function passed(id: CheckId, sentence: Text): Check {
   return { id, level: 'ok', sentence };
 }
 
-export function warned(id: CheckId, sentence: string): Check {
+export function warned(id: CheckId, sentence: Text): Check {
   return { id, level: 'warning', sentence };
 }
 
-export function failed(id: CheckId, problem: Problem): Check {
-  return { id, level: 'error', sentence: formatProblem(problem), problem };
+export function failed(id: CheckId, found: Problem): Check {
+  return { id, level: 'error', sentence: told(found), problem: found };
+}
+
+/** A problem in one line, as `formatProblem` has it. */
+export function told({ path, message, value, allowed, fix, texts }: Problem): Text {
+  const said = {
+    path: texts?.where ?? path,
+    message: texts?.message ?? message,
+    ...(value !== undefined && { value: texts?.value ?? value }),
+    ...(allowed !== undefined && { allowed: texts?.allowed ?? allowed }),
+  };
+  const facts = value === undefined ? 'bare' : 'value';
+  const withAllowed = value === undefined ? 'allowed' : 'both';
+  const line = say(`told.${allowed === undefined ? facts : withAllowed}`, said);
+  return fix ? inTurn(line, texts?.fix ?? verbatim(fix)) : line;
 }
 
 /**
@@ -56,17 +66,13 @@ export function checkYear(year: TypicalYear, measured = true): Check[] {
 /** Whether the stamps agree with the sun, by the figure of findTimeShift. */
 export function checkTime(shift: TimeShift): Check {
   if (shift.confidence < SURE) {
-    return warned('time', 'There are too few clear days to hold the stamps against the sun.');
+    return warned('time', say('check.fewClearDays'));
   }
   const minutes = Math.max(1, Math.round(Math.abs(shift.minutes)));
-  const direction = shift.minutes > 0 ? 'late' : 'early';
   if (Math.abs(shift.minutes) <= TOLD_SHIFT) {
-    return passed('time', `The stamps agree with the sun within ${minutes} min.`);
+    return passed('time', say('check.timeFits', { minutes }));
   }
-  return warned(
-    'time',
-    `The sun in the file runs ${minutes} min ${direction} for this place: check the time zone, the longitude, and whether stamps mark the start or the end of their hour.`,
-  );
+  return warned('time', say(shift.minutes > 0 ? 'check.timeLate' : 'check.timeEarly', { minutes }));
 }
 
 /** Whether the nights are dark. */
@@ -77,14 +83,16 @@ export function checkNight(ghi: Float64Array, sun: SunYear): Check {
     total += ghi[hour];
     if (sun.cosZenith[hour] === 0) night += ghi[hour];
   }
-  if (night <= NIGHT_SHARE * total) return passed('night', 'The nights are dark.');
-  return failed('night', {
-    path: 'global horizontal irradiance',
-    message: 'there is sun in the file while it is below the horizon',
-    value: `${percent(night / total)} of the year's`,
-    allowed: `up to ${percent(NIGHT_SHARE)}`,
-    fix: 'Look whether this is the right column, and at the sign of the latitude, the longitude and the time zone.',
-  });
+  if (night <= NIGHT_SHARE * total) return passed('night', say('check.dark'));
+  return failed(
+    'night',
+    problem(say('quantity.ghi'), {
+      message: say('check.light'),
+      value: say('check.lightShare', { percent: percent(night / total) }),
+      allowed: say('range.upToShare', { percent: percent(NIGHT_SHARE) }),
+      fix: say('check.lightFix'),
+    }),
+  );
 }
 
 /** Whether global irradiance is direct x sine of the altitude + diffuse. */
@@ -98,15 +106,17 @@ export function checkBalance(year: Pick<TypicalYear, 'ghi' | 'dni' | 'dhi'>, sun
   }
   const share = off / total;
   if (share > BALANCE_REFUSED) {
-    return failed('balance', {
-      path: 'global, direct and diffuse irradiance',
-      message: 'do not add up',
-      value: `${percent(share)} off`,
-      allowed: `up to ${percent(BALANCE_REFUSED)}`,
-      fix: 'Look whether two of the columns are swapped, or their units differ.',
-    });
+    return failed(
+      'balance',
+      problem(say('quantity.irradiance'), {
+        message: say('check.unbalanced'),
+        value: say('check.unbalancedShare', { percent: percent(share) }),
+        allowed: say('range.upToShare', { percent: percent(BALANCE_REFUSED) }),
+        fix: say('check.unbalancedFix'),
+      }),
+    );
   }
-  const sentence = `Global irradiance and the sum of direct and diffuse differ by ${percent(share)}.`;
+  const sentence = say('check.balance', { percent: percent(share) });
   return share > BALANCE_TOLD ? warned('balance', sentence) : passed('balance', sentence);
 }
 
@@ -122,23 +132,26 @@ export function checkClearness(ghi: Float64Array, sun: SunYear): Check {
   }
   const clearness = file.map((sum, m) => (outside[m] > 0 ? sum / outside[m] : 0));
   const most = clearness.indexOf(Math.max(...clearness));
-  const share = percent(clearness[most]);
+  const said = { month: monthText(most + 1), percent: percent(clearness[most]) };
   if (clearness[most] > CLEARNESS_REFUSED) {
-    return failed('clearness', {
-      path: 'global horizontal irradiance',
-      message: `${monthNames[most]} has more sun than reaches the atmosphere above this latitude`,
-      value: share,
-      allowed: 'up to 100 %',
-      fix: 'Look at the sign of the latitude, the order of the months, and the unit.',
-    });
+    return failed(
+      'clearness',
+      problem(say('quantity.ghi'), {
+        message: say('check.tooClear', { month: said.month }),
+        value: say('check.share', { percent: said.percent }),
+        allowed: say('range.upToShare', { percent: 100 }),
+        fix: say('check.tooClearFix'),
+      }),
+    );
   }
-  const sentence = `In the clearest month, ${monthNames[most]}, ${share} of the sun above the atmosphere arrives.`;
+  const sentence = say('check.clearest', said);
   return clearness[most] > CLEARNESS_TOLD
-    ? warned('clearness', `${sentence} That is more than is usual anywhere.`)
+    ? warned('clearness', inTurn(sentence, say('check.clearerThanUsual')))
     : passed('clearness', sentence);
 }
 
-function percent(share: number): string {
+/** Per cent with one decimal below ten. */
+function percent(share: number): number {
   const value = share * 100;
-  return `${value < 10 ? Number(value.toFixed(1)) : Math.round(value)} %`;
+  return value < 10 ? Number(value.toFixed(1)) : Math.round(value);
 }

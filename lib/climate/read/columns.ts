@@ -1,6 +1,7 @@
-import { InputError, showValue } from '../../problem/index.ts';
+import { InputError, figureText, problem } from '../../problem/index.ts';
+import { say } from '../say.ts';
 import type { Rows } from './delimited.ts';
-import { at, thousands } from './text.ts';
+import { at } from './text.ts';
 import type { IrradianceUnit, Quantity, TemperatureUnit, WindUnit } from './types.ts';
 
 type Convert = (value: number) => number;
@@ -111,13 +112,10 @@ export function readColumn(rows: Rows, spec: ColumnSpec, decimal: '.' | ','): Fl
 
 function notANumber(rows: Rows, spec: ColumnSpec, row: number, count: number): InputError {
   const text = rows.cells[row][spec.column].trim();
-  const more = count > 1 ? `; so are ${thousands(count - 1)} more in this column` : '';
-  return new InputError({
-    path: at(rows.lines[row], spec.name),
-    message: `is not a number${more}`,
-    value: showValue(text),
-    fix: /^-?\d*,\d+$/.test(text)
-      ? 'Write decimal points, or choose the decimal comma.'
-      : 'Correct it, or leave the cell blank where the value is missing.',
-  });
+  const message =
+    count > 1
+      ? say('cell.notNumberMore', { figure: figureText(count - 1) })
+      : say('cell.notNumber');
+  const fix = say(/^-?\d*,\d+$/.test(text) ? 'cell.commaFix' : 'cell.blankFix');
+  return new InputError(problem(at(rows.lines[row], spec.name), { message, fix }, text));
 }

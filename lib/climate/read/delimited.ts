@@ -1,6 +1,7 @@
 import Papa from 'papaparse';
-import { InputError } from '../../problem/index.ts';
-import { at, fileProblem, thousands } from './text.ts';
+import { InputError, figureText, problem } from '../../problem/index.ts';
+import { say } from '../say.ts';
+import { at, fileProblem } from './text.ts';
 
 /** The rows of a delimited text, blank lines left out. */
 export interface Rows {
@@ -23,11 +24,8 @@ export function splitRows(text: string, delimiter: string, skip: number): Rows {
   });
   const quote = parsed.errors.find((e) => e.type === 'Quotes');
   if (quote) {
-    throw new InputError({
-      path: at(skip + (quote.row ?? 0) + 1),
-      message: 'has a quotation mark that is not closed',
-      fix: 'Close or remove it.',
-    });
+    const texts = { message: say('file.quote'), fix: say('file.quoteFix') };
+    throw new InputError(problem(at(skip + (quote.row ?? 0) + 1), texts));
   }
   const rows: Rows = { cells: [], lines: [] };
   parsed.data.forEach((cells, i) => {
@@ -64,23 +62,22 @@ export function decimalOf(rows: readonly string[][], delimiter: string): '.' | '
  */
 export function checkWidths(rows: Rows, headingWidth: number | undefined, columns: number[]): void {
   if (rows.cells.length === 0) {
-    throw fileProblem('has a heading but no rows', 'Export the hourly rows too.');
+    throw fileProblem(say('file.onlyHeading'), say('file.onlyHeadingFix'));
   }
   const most = headingWidth ?? rows.cells[0].length;
   const least = Math.max(...columns) + 1;
   const odd = rows.cells.findIndex((cells) => cells.length < least || width(cells) > most);
   if (odd < 0) return;
   const has = width(rows.cells[odd]);
-  throw new InputError({
-    path: at(rows.lines[odd]),
-    message: `has too ${has > most ? 'many' : 'few'} columns`,
-    value: thousands(has),
-    allowed: thousands(Math.max(most, least)),
-    fix:
-      has > most
-        ? 'Decimal commas need another delimiter, such as a semicolon, or quotation marks.'
-        : 'Complete the row, and use the same delimiter in all rows.',
-  });
+  const many = has > most;
+  throw new InputError(
+    problem(at(rows.lines[odd]), {
+      message: say(many ? 'file.tooMany' : 'file.tooFew'),
+      value: figureText(has),
+      allowed: figureText(Math.max(most, least)),
+      fix: say(many ? 'file.tooManyFix' : 'file.tooFewFix'),
+    }),
+  );
 }
 
 /** Cells up to the last that is not blank. */

@@ -1,12 +1,12 @@
-import { InputError } from '../../problem/index.ts';
+import { InputError, figureText, problem } from '../../problem/index.ts';
+import type { Text } from '../../problem/index.ts';
 import { HOURS } from '../../time/index.ts';
 import type { TypicalYear } from '../types.ts';
+import { say } from '../say.ts';
 import { refuseWeakGlobal } from './ranges.ts';
 import { sunOf } from './sun.ts';
 import type { YearPlace } from './sun.ts';
-import { thousands } from './text.ts';
-import { quantityName } from './types.ts';
-import type { FileYear, RawYear } from './types.ts';
+import type { FileYear, Quantity, RawYear } from './types.ts';
 
 /** Wind speed where a file has none, m/s (common practice for sheltered sites). */
 const USUAL_WIND = 3;
@@ -36,8 +36,8 @@ export interface FinishedYear {
  * @throws InputError where the irradiances do not suffice
  */
 export function finishYear(raw: RawYear, file: FileYear, split?: SplitGlobal): FinishedYear {
-  const messages: string[] = [];
-  if (file.leapDayCut) messages.push('29 February was left out: a typical year has 8,760 hours.');
+  const messages: Text[] = [];
+  if (file.leapDayCut) messages.push(say('note.leapDay'));
   const ahead = Math.round(file.start - raw.utcOffset + raw.standardOffset);
   const startUtc = Math.round((file.start - raw.utcOffset - ahead) * 1e4) / 1e4;
   const moved = signedTurn(ahead + file.firstHour);
@@ -59,11 +59,11 @@ export function finishYear(raw: RawYear, file: FileYear, split?: SplitGlobal): F
     split,
   );
   const dryBulb = turned(file.values.dryBulb);
-  if (!dryBulb) throw missing([quantityName.dryBulb]);
+  if (!dryBulb) throw missing('dryBulb');
   let wind = turned(file.values.wind);
   if (!wind) {
     wind = new Float64Array(HOURS).fill(USUAL_WIND);
-    messages.push(`The file has no wind speed: ${USUAL_WIND} m/s was taken all year.`);
+    messages.push(say('made.wind', { speed: USUAL_WIND }));
   }
   return {
     year: { source: raw.source, ...place, ...irradiance, dryBulb, wind, messages },
@@ -86,10 +86,10 @@ function signedTurn(hours: number): number {
   return hours - HOURS * Math.round(hours / HOURS);
 }
 
-function turnedSentence(moved: number): string {
-  const hours = `${thousands(Math.abs(moved))} ${Math.abs(moved) === 1 ? 'hour' : 'hours'}`;
-  const ends = moved > 0 ? ['end', 'start'] : ['start', 'end'];
-  return `${hours} from the ${ends[0]} of the file stand at the ${ends[1]}, so that the year starts at the site's midnight.`;
+function turnedSentence(moved: number): Text {
+  const count = Math.abs(moved);
+  const values = { count, figure: figureText(count) };
+  return say(moved > 0 ? 'note.endToStart' : 'note.startToEnd', values);
 }
 
 interface Irradiance {
@@ -101,30 +101,29 @@ interface Irradiance {
 function complete(
   given: Partial<Irradiance>,
   place: Omit<GlobalYear, 'ghi'>,
-  messages: string[],
+  messages: Text[],
   split: SplitGlobal | undefined,
 ): Irradiance {
   const { ghi, dni, dhi } = given;
-  const told = (name: string, way: string) =>
-    messages.push(`The file has no ${name}: it was worked out from ${way}.`);
+  const told = (made: 'dhi' | 'dni' | 'ghi' | 'both') => messages.push(say(`made.${made}`));
   if (ghi && dni && dhi) return { ghi, dni, dhi };
   if (ghi && dni) {
-    told(quantityName.dhi, 'the global and direct irradiance');
+    told('dhi');
     return { ghi, dni, dhi: diffuseFrom(ghi, dni, place) };
   }
   if (ghi && dhi) {
-    told(quantityName.dni, 'the global and diffuse irradiance');
+    told('dni');
     return { ghi, dhi, dni: directFrom(ghi, dhi, place) };
   }
   if (dni && dhi) {
-    told(quantityName.ghi, 'the direct and diffuse irradiance');
+    told('ghi');
     const sum = globalFrom(dni, dhi, place);
-    refuseWeakGlobal(sum, 'sum of direct and diffuse');
+    refuseWeakGlobal(sum, say('quantity.sum'));
     return { dni, dhi, ghi: sum };
   }
-  if (!ghi) throw missing([quantityName.ghi, ...(dni ? [quantityName.dhi] : [quantityName.dni])]);
-  if (!split) throw missing([quantityName.dni, quantityName.dhi]);
-  told('direct and diffuse irradiance', 'the global irradiance alone, which is less sure');
+  if (!ghi) throw missing('ghi', dni ? 'dhi' : 'dni');
+  if (!split) throw missing('dni', 'dhi');
+  told('both');
   return { ghi, ...split({ ...place, ghi }) };
 }
 
@@ -149,11 +148,11 @@ function globalFrom(dni: Float64Array, dhi: Float64Array, place: YearPlace): Flo
   return dhi.map((d, i) => d + dni[i] * cosZenith[i]);
 }
 
-function missing(columns: string[]): InputError {
-  return new InputError({
-    path: 'columns',
-    message: `the file has no ${columns.join(' and no ')}`,
-    allowed: 'dry-bulb temperature and two of the three irradiances',
-    fix: 'Point at the columns that hold them, or choose a file that has them.',
-  });
+function missing(first: Quantity, second?: Quantity): InputError {
+  const quantity = say(`quantity.${first}`);
+  const message = second
+    ? say('column.missingTwo', { first: quantity, second: say(`quantity.${second}`) })
+    : say('column.missing', { quantity });
+  const texts = { message, allowed: say('column.missingAllowed'), fix: say('column.missingFix') };
+  return new InputError(problem(say('where.columns'), texts));
 }

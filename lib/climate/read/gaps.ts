@@ -1,6 +1,8 @@
-import { InputError } from '../../problem/index.ts';
-import { at, thousands } from './text.ts';
-import { QUANTITIES, quantityName } from './types.ts';
+import { InputError, figureText, problem } from '../../problem/index.ts';
+import type { Text } from '../../problem/index.ts';
+import { listed, say } from '../say.ts';
+import { at } from './text.ts';
+import { QUANTITIES } from './types.ts';
 import type { FileYear, Quantity } from './types.ts';
 
 /** Longest gap that is filled, hours: the sun's course bends sooner than the air's temperature. */
@@ -23,14 +25,14 @@ interface Gap {
  * @returns what was filled, as sentences
  * @throws InputError naming the lines of the first gap that is too long
  */
-export function fillGaps(year: FileYear, names: Partial<Record<Quantity, string>>): string[] {
-  const messages: string[] = [];
+export function fillGaps(year: FileYear, names: Partial<Record<Quantity, string>>): Text[] {
+  const messages: Text[] = [];
   for (const quantity of QUANTITIES) {
     const values = year.values[quantity];
     if (!values) continue;
     const gaps = findGaps(values);
     if (gaps.length === 0) continue;
-    const name = names[quantity] ?? quantityName[quantity];
+    const name = names[quantity] ?? say(`quantity.${quantity}`);
     refuseLong(gaps, quantity, name, year.lines);
     for (const gap of gaps) fill(values, gap);
     messages.push(filledSentence(gaps, quantity, year.lines));
@@ -54,20 +56,28 @@ export function findGaps(values: Float64Array): Gap[] {
   return gaps;
 }
 
-function refuseLong(gaps: Gap[], quantity: Quantity, name: string, lines: Uint32Array): void {
+function refuseLong(
+  gaps: Gap[],
+  quantity: Quantity,
+  column: string | Text,
+  lines: Uint32Array,
+): void {
   const limit = longestFilled[quantity];
   const long = gaps.filter((gap) => gap.length > limit);
   if (long.length === 0) return;
-  const more = long.length > 1 ? `; ${thousands(long.length - 1)} more gaps are too long` : '';
-  const everywhere = long[0].length === lines.length;
-  throw new InputError({
-    path: everywhere ? `column "${name}"` : `${lineSpan(long[0], lines)}, column "${name}"`,
-    message: everywhere
-      ? 'has no values'
-      : `${thousands(long[0].length)} hours in a row are missing${more}`,
-    allowed: `gaps of up to ${limit} hours`,
-    fix: 'Fill them from a station near by, or choose another file.',
-  });
+  const allowed = say('gap.allowed', { limit });
+  const fix = say('gap.fix');
+  if (long[0].length === lines.length) {
+    const texts = { message: say('column.noValues'), allowed, fix };
+    throw new InputError(problem(say('where.column', { column }), texts));
+  }
+  const figure = figureText(long[0].length);
+  const message =
+    long.length > 1
+      ? say('gap.longMore', { figure, more: figureText(long.length - 1) })
+      : say('gap.long', { figure });
+  const where = say('where.cell', { place: lineSpan(long[0], lines), column });
+  throw new InputError(problem(where, { message, allowed, fix }));
 }
 
 function fill(values: Float64Array, gap: Gap): void {
@@ -80,21 +90,26 @@ function fill(values: Float64Array, gap: Gap): void {
   }
 }
 
-function filledSentence(gaps: Gap[], quantity: Quantity, lines: Uint32Array): string {
-  const hours = gaps.reduce((sum, gap) => sum + gap.length, 0);
-  const places = gaps.slice(0, 3).map((gap) => lineSpan(gap, lines));
-  const rest = gaps.length > 3 ? ` and ${thousands(gaps.length - 3)} more places` : '';
-  const what = `${thousands(hours)} ${hours === 1 ? 'hour' : 'hours'} of ${quantityName[quantity]}`;
-  return `Filled ${what} by a straight line between the neighbours (${places.join(', ')}${rest}).`;
+function filledSentence(gaps: Gap[], quantity: Quantity, lines: Uint32Array): Text {
+  const count = gaps.reduce((sum, gap) => sum + gap.length, 0);
+  const first = listed(gaps.slice(0, 3).map((gap) => lineSpan(gap, lines)));
+  const places =
+    gaps.length > 3
+      ? say('gap.andMore', { places: first, more: figureText(gaps.length - 3) })
+      : first;
+  const filled = { count, figure: figureText(count), quantity: say(`quantity.${quantity}`) };
+  return say('gap.filled', { ...filled, places });
 }
 
 /** Lines of a gap in the file, or the line it follows where the file has no rows for it. */
-function lineSpan(gap: Gap, lines: Uint32Array): string {
+function lineSpan(gap: Gap, lines: Uint32Array): Text {
   const n = lines.length;
   const first = lines[gap.first];
   const last = lines[(gap.first + gap.length - 1) % n];
-  if (first > 0 && last > 0) return first === last ? at(first) : `lines ${first} to ${last}`;
+  if (first > 0 && last > 0) {
+    return first === last ? at(first) : say('where.lines', { first, last });
+  }
   let before = (gap.first + n - 1) % n;
   for (let k = 0; k < n && lines[before] === 0; k++) before = (before + n - 1) % n;
-  return `after line ${lines[before]}`;
+  return say('where.afterLine', { line: lines[before] });
 }

@@ -1,4 +1,6 @@
-import { InputError } from '../../problem/index.ts';
+import { InputError, problem, verbatim } from '../../problem/index.ts';
+import type { Text } from '../../problem/index.ts';
+import { say } from '../say.ts';
 import { readNumber } from './columns.ts';
 import { decimalOf, firstLines, splitRows } from './delimited.ts';
 import { guessTime } from './guessTime.ts';
@@ -13,7 +15,7 @@ export interface TableGuess {
   /** What the text does not say: the sun at the place may. */
   open: { stamp: boolean; zone: boolean };
   /** What was assumed: sentences for the user. */
-  notes: string[];
+  notes: Text[];
 }
 
 const SAMPLE_LINES = 120;
@@ -88,13 +90,13 @@ function guessShape(text: string): Pick<TableLayout, 'delimiter' | 'headerLines'
     const first = counts.findIndex((n, i) => n === usual && isDataLine(lines[i], delimiter));
     if (first >= 0) return { delimiter, headerLines: first };
   }
-  throw new InputError({
-    path: 'weather file',
-    message: 'is not a table of hourly rows that can be made out',
-    allowed:
-      'a TMY3 file, a PVGIS typical year, or columns parted by commas, semicolons, tabs or blanks',
-    fix: 'Choose another file, or export this one as a delimited text.',
-  });
+  throw new InputError(
+    problem(say('where.file'), {
+      message: say('file.noTable'),
+      allowed: say('file.noTableAllowed'),
+      fix: say('file.noTableFix'),
+    }),
+  );
 }
 
 function cellCount(line: string, delimiter: string): number {
@@ -140,12 +142,12 @@ function guessUnit(quantity: Quantity, name: string, values: number[]): string {
 function refuseMissing(columns: Partial<Record<Quantity, ColumnUse>>, names: string[]): void {
   const sun = columns.ghi ?? (columns.dni && columns.dhi);
   if (columns.dryBulb && sun) return;
-  const what = columns.dryBulb ? 'irradiance' : 'dry-bulb temperature';
   const shown = names.slice(0, 8).join(', ');
-  throw new InputError({
-    path: 'columns',
-    message: `no column could be made out for the ${what}`,
-    value: shown.length > 120 ? `${shown.slice(0, 117)}...` : shown,
-    fix: 'Point at the columns by hand.',
-  });
+  throw new InputError(
+    problem(say('where.columns'), {
+      message: say(columns.dryBulb ? 'column.noIrradiance' : 'column.noTemperature'),
+      value: verbatim(shown.length > 120 ? `${shown.slice(0, 117)}...` : shown),
+      fix: say('column.byHand'),
+    }),
+  );
 }

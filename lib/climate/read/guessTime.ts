@@ -1,3 +1,5 @@
+import type { Text } from '../../problem/index.ts';
+import { say } from '../say.ts';
 import { digitGroups, readClock, readStamp } from './stamps.ts';
 import type { DateOrder, TableLayout, TimeColumns } from './types.ts';
 
@@ -7,7 +9,7 @@ export interface TimeGuess {
   /** Undefined where the stamps do not tell. */
   stamp: TableLayout['stamp'] | undefined;
   utcOffset: number | undefined;
-  notes: string[];
+  notes: Text[];
 }
 
 /**
@@ -17,8 +19,7 @@ export interface TimeGuess {
  */
 export function guessTime(names: string[], rows: string[][], top: string): TimeGuess {
   const columns = timeColumns(names, rows);
-  const notes: string[] = [];
-  if (!columns) notes.push('No time column was made out: the rows were counted from 1 January.');
+  const notes = columns ? [] : [say('note.noTime')];
   const clocks = columns ? rows.map((cells) => clockOf(cells, columns)) : [];
   const stamp = stampConvention(clocks);
   return { columns, stamp, utcOffset: zoneOf(columns, names, rows, top), notes };

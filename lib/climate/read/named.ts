@@ -1,4 +1,5 @@
-import { InputError } from '../../problem/index.ts';
+import { InputError, problem } from '../../problem/index.ts';
+import { say } from '../say.ts';
 import { readColumn } from './columns.ts';
 import { decimalOf } from './delimited.ts';
 import type { Rows } from './delimited.ts';
@@ -27,11 +28,9 @@ export function findColumns(
   const names = heading.map((name) => name.trim());
   const missing = wanted.find((name) => !names.includes(name));
   if (missing !== undefined) {
-    throw new InputError({
-      path: at(line),
-      message: `the heading has no column "${missing}"`,
-      fix: 'Give the file as it was published, or read it as a table by pointing at its columns.',
-    });
+    const message = say('file.noSuchColumn', { column: missing });
+    const fix = say('file.noSuchColumnFix');
+    throw new InputError(problem(at(line), { message, fix }));
   }
   return Object.fromEntries(wanted.map((name) => [name, names.indexOf(name)]));
 }

@@ -1,7 +1,9 @@
-import { InputError } from '../../problem/index.ts';
+import { InputError, figureText, problem } from '../../problem/index.ts';
+import type { Text } from '../../problem/index.ts';
 import { HOURS } from '../../time/index.ts';
+import { say } from '../say.ts';
 import { LEAP_DAY_END, LEAP_DAY_START } from './stamps.ts';
-import { at, fileProblem, thousands } from './text.ts';
+import { at, fileProblem } from './text.ts';
 import type { FileYear, RawYear } from './types.ts';
 
 const LEAP_HOURS = HOURS + 24;
@@ -19,10 +21,8 @@ export function orderRows(raw: RawYear): FileYear {
   const starts = raw.stamps ? hourStarts(raw.stamps, raw.stampToStart) : counted(count);
   if (raw.stamps) refuseOtherSteps(starts, raw.lines);
   if (count > LEAP_HOURS) {
-    throw fileProblem(
-      `has ${thousands(count)} rows, more than one year of hours`,
-      'Give one year: 8,760 rows, or 8,784 with 29 February.',
-    );
+    const message = say('file.tooManyRows', { figure: figureText(count) });
+    throw fileProblem(message, say('file.tooManyRowsFix'));
   }
   const leapDay = raw.stamps ? raw.stamps.some(onLeapDay) : count === LEAP_HOURS;
   const start = fraction(starts[0]);
@@ -38,10 +38,8 @@ export function orderRows(raw: RawYear): FileYear {
 
 function refuseWrongCount(count: number): void {
   if (count === HOURS || count === LEAP_HOURS) return;
-  throw fileProblem(
-    `has ${thousands(count)} rows without a time`,
-    'Give 8,760 rows (8,784 with 29 February), or point at the column with the time.',
-  );
+  const message = say('file.untimed', { figure: figureText(count) });
+  throw fileProblem(message, say('file.untimedFix'));
 }
 
 function counted(count: number): Float64Array {
@@ -80,14 +78,18 @@ function refuseOtherSteps(starts: Float64Array, lines: Uint32Array): void {
   const step = steps[Math.floor(steps.length / 2)];
   if (step === undefined || (step > 0.99 && step < 1.01)) return;
   if (!(step > 0)) return; // out of order: told with its lines
-  const minutes = Math.round(step * 60);
-  throw new InputError({
-    path: `lines ${lines[0]} to ${lines[1]}`,
-    message: 'rows are not an hour apart',
-    value: step < 1.01 ? `${minutes} minutes` : `${thousands(step)} hours`,
-    allowed: '1 hour',
-    fix: 'Give hourly means.',
-  });
+  const value =
+    step < 1.01
+      ? say('range.minutes', { minutes: Math.round(step * 60) })
+      : say('range.hours', { figure: figureText(step) });
+  throw new InputError(
+    problem(say('where.lines', { first: lines[0], last: lines[1] }), {
+      message: say('row.notHourly'),
+      value,
+      allowed: say('range.hour'),
+      fix: say('row.notHourlyFix'),
+    }),
+  );
 }
 
 /** Each row must be the hour after the one before, but for a few absent rows; the year is a circle. */
@@ -97,14 +99,14 @@ function checkSteps(starts: Float64Array, slots: Float64Array, lines: Uint32Arra
   let first = -1;
   for (let i = 0; i < slots.length; i++) {
     if (Math.abs(starts[i] - start - Math.round(starts[i] - start)) > 0.02) {
-      throw stepProblem(lines, i, 'is not a whole number of hours after the first row');
+      throw stepProblem(lines, i, say('row.notWhole'));
     }
     if (slots[i] < 0) continue;
     if (before < 0) first = i;
     else refuseStep(slots, lines, before, i);
     before = i;
   }
-  if (before < 0) throw fileProblem('has no rows outside 29 February', 'Give a whole year.');
+  if (before < 0) throw fileProblem(say('file.onlyLeapDay'), say('file.onlyLeapDayFix'));
   refuseEnd(slots, lines, first, before);
 }
 
@@ -113,45 +115,33 @@ function refuseStep(slots: Float64Array, lines: Uint32Array, before: number, now
   if (ahead >= 1 && ahead <= MOST_ABSENT_ROWS + 1) return;
   const twin = slots.indexOf(slots[now]);
   if (twin < now) {
-    const clock = 'Remove one; if the clock changes to summer time, export in standard time.';
-    throw stepProblem(lines, now, `has the same hour as line ${lines[twin]}`, clock);
+    const message = say('row.twin', { line: lines[twin] });
+    throw stepProblem(lines, now, message, say('row.twinFix'));
   }
   const next = slots.indexOf((slots[before] + 1) % HOURS);
   if (next >= 0) {
-    throw stepProblem(
-      lines,
-      now,
-      `is not the hour after line ${lines[before]}, which stands in line ${lines[next]}`,
-      'Sort the rows from January to December; the clock must keep standard time all year.',
-    );
+    const message = say('row.notNext', { line: lines[before], next: lines[next] });
+    throw stepProblem(lines, now, message, say('row.notNextFix'));
   }
-  throw stepProblem(
-    lines,
-    now,
-    `${thousands(ahead - 1)} hours are missing between line ${lines[before]} and this one`,
-    `Complete the file; at most ${MOST_ABSENT_ROWS} rows in one place are filled.`,
-  );
+  const message = say('row.absent', { figure: figureText(ahead - 1), line: lines[before] });
+  throw stepProblem(lines, now, message, say('row.absentFix', { most: MOST_ABSENT_ROWS }));
 }
 
 /** The last row must meet the first one. */
 function refuseEnd(slots: Float64Array, lines: Uint32Array, first: number, last: number): void {
   const absent = (slots[first] - slots[last] - 1 + 2 * HOURS) % HOURS;
   if (absent <= MOST_ABSENT_ROWS) return;
-  throw stepProblem(
-    lines,
-    last,
-    `the file ends here, ${thousands(absent)} hours short of a year`,
-    'Give the whole year: 8,760 rows, or 8,784 with 29 February.',
-  );
+  const message = say('row.short', { figure: figureText(absent) });
+  throw stepProblem(lines, last, message, say('row.shortFix'));
 }
 
 function stepProblem(
   lines: Uint32Array,
   row: number,
-  message: string,
-  fix = 'Give hourly rows in order.',
+  message: Text,
+  fix: Text = say('row.inOrder'),
 ): InputError {
-  return new InputError({ path: at(lines[row]), message, fix });
+  return new InputError(problem(at(lines[row]), { message, fix }));
 }
 
 /** Moves values and lines to their hours; hours without a row stay NaN. */

@@ -1,4 +1,6 @@
-import { InputError, showValue } from '../../problem/index.ts';
+import { InputError, problem, verbatim } from '../../problem/index.ts';
+import type { Text } from '../../problem/index.ts';
+import { rangeText, say } from '../say.ts';
 import { checkWidths, delimiterOf, firstLines, splitRows } from './delimited.ts';
 import type { Rows } from './delimited.ts';
 import { findColumns, readNamed } from './named.ts';
@@ -42,7 +44,7 @@ export function readPvgis(text: string, site?: WeatherSite): RawYear {
   const headingAt = headingLine(top);
   const delimiter = delimiterOf(top[headingAt]);
   const heading = splitRows(top.slice(0, headingAt + 1).join('\n'), delimiter, headingAt).cells[0];
-  const notes: string[] = [];
+  const notes: Text[] = [];
   const place = readPlace(top.slice(0, headingAt), notes);
 
   const columns = findColumns(heading, Object.values(columnNames), headingAt + 1);
@@ -53,7 +55,7 @@ export function readPvgis(text: string, site?: WeatherSite): RawYear {
     source: {
       kind: 'pvgis',
       name: `PVGIS ${Math.abs(latitude)} ${latitude < 0 ? 'S' : 'N'}, ${Math.abs(longitude)} ${longitude < 0 ? 'W' : 'E'}`,
-      note: `Typical meteorological year of PVGIS, European Commission${monthYears(top)}.`,
+      note: sourceNote(top),
     },
     latitude,
     longitude,
@@ -77,32 +79,26 @@ interface Place {
   timeOffset: number;
 }
 
-function readPlace(lines: string[], notes: string[]): Place {
+function readPlace(lines: string[], notes: Text[]): Place {
   const read = (what: string, from: number, to: number): number | undefined => {
     const index = lines.findIndex((l) => l.trim().toLowerCase().startsWith(what.toLowerCase()));
     if (index < 0) return undefined;
     const text = lines[index].slice(lines[index].indexOf(':') + 1).trim();
     const value = Number(/^[-+\d.]+/.exec(text)?.[0] ?? NaN);
     if (value >= from && value <= to) return value;
-    throw new InputError({
-      path: `line ${index + 1}, ${what}`,
-      message: 'is not a number in range',
-      value: showValue(text),
-      allowed: `${from} to ${to}`,
-      fix: 'Correct the line.',
-    });
+    const message = say('line.notInRange');
+    const texts = { message, allowed: rangeText(from, to), fix: say('line.fix') };
+    throw new InputError(problem(say('where.part', { line: index + 1, part: what }), texts, text));
   };
   const needed = (what: string, from: number, to: number): number => {
     const value = read(what, from, to);
     if (value !== undefined) return value;
-    throw new InputError({
-      path: 'lines above the heading',
-      message: `there is no line "${what} (decimal degrees):"`,
-      fix: 'Put it back as it was published.',
-    });
+    const message = say('line.absent', { name: what });
+    const fix = say('line.absentFix');
+    throw new InputError(problem(say('where.aboveHeading'), { message, fix }));
   };
   const elevation = read('Elevation', -430, 9000);
-  if (elevation === undefined) notes.push('The file has no elevation: 0 m was taken.');
+  if (elevation === undefined) notes.push(say('note.noElevation'));
   return {
     latitude: needed('Latitude', -90, 90),
     longitude: needed('Longitude', -180, 180),
@@ -122,20 +118,17 @@ function readStamps(rows: Rows): Float64Array {
   return Float64Array.from(rows.cells, (cells, i) => {
     const hours = readStamp(cells[0], 'ymd');
     if (hours !== undefined) return hours;
-    throw new InputError({
-      path: at(rows.lines[i], STAMP),
-      message: 'is not a date and time',
-      value: showValue(cells[0]),
-      allowed: 'YYYYMMDD:HHMM',
-      fix: 'Correct it, or remove the line if it is not an hourly row.',
-    });
+    const message = say('cell.notDateTime');
+    const texts = { message, allowed: verbatim('YYYYMMDD:HHMM'), fix: say('cell.stampFix') };
+    throw new InputError(problem(at(rows.lines[i], STAMP), texts, cells[0]));
   });
 }
 
-/** `, months of 2006 to 2020` from the table above the heading. */
-function monthYears(lines: string[]): string {
+/** The publisher, with the years of the months from the table above the heading. */
+function sourceNote(lines: string[]): Text {
   const years = lines
     .flatMap((line) => /^\d{1,2}[,;\t](\d{4})\b/.exec(line)?.[1] ?? [])
     .map(Number);
-  return years.length ? `, months of ${Math.min(...years)} to ${Math.max(...years)}` : '';
+  if (years.length === 0) return say('source.pvgis');
+  return say('source.pvgisYears', { first: Math.min(...years), last: Math.max(...years) });
 }

@@ -1,6 +1,9 @@
-import { InputError } from '../../problem/index.ts';
-import { at, thousands } from './text.ts';
-import { QUANTITIES, quantityName } from './types.ts';
+import { InputError, figureText, problem } from '../../problem/index.ts';
+import type { ProblemTexts, Text } from '../../problem/index.ts';
+import { rangeText, say, valueText } from '../say.ts';
+import type { RangeUnit } from '../say.ts';
+import { at } from './text.ts';
+import { QUANTITIES } from './types.ts';
 import type { FileYear, Quantity } from './types.ts';
 
 /**
@@ -8,13 +11,14 @@ import type { FileYear, Quantity } from './types.ts';
  * radiation network's checks (Long & Dutton 2002, from memory) rounded for hourly means at any
  * place; temperature and wind: beyond the records of inhabited places (common practice).
  */
-export const plausible: Readonly<Record<Quantity, { from: number; to: number; unit: string }>> = {
-  ghi: { from: 0, to: 1500, unit: 'W/m2' },
-  dni: { from: 0, to: 1400, unit: 'W/m2' },
-  dhi: { from: 0, to: 900, unit: 'W/m2' },
-  dryBulb: { from: -70, to: 60, unit: 'C' },
-  wind: { from: 0, to: 75, unit: 'm/s' },
-};
+export const plausible: Readonly<Record<Quantity, { from: number; to: number; unit: RangeUnit }>> =
+  {
+    ghi: { from: 0, to: 1500, unit: 'irradiance' },
+    dni: { from: 0, to: 1400, unit: 'irradiance' },
+    dhi: { from: 0, to: 900, unit: 'irradiance' },
+    dryBulb: { from: -70, to: 60, unit: 'celsius' },
+    wind: { from: 0, to: 75, unit: 'speed' },
+  };
 
 /** Radiometers read a little below zero at night; so much is taken as zero. */
 const NIGHT_OFFSET = -20;
@@ -27,19 +31,17 @@ const WEAKEST_PEAK = 200;
  * @returns what was changed, as sentences
  * @throws InputError naming the line and the column
  */
-export function checkRanges(year: FileYear, names: Partial<Record<Quantity, string>>): string[] {
+export function checkRanges(year: FileYear, names: Partial<Record<Quantity, string>>): Text[] {
   let raised = 0;
   for (const quantity of QUANTITIES) {
     const values = year.values[quantity];
     if (!values) continue;
-    const name = names[quantity] ?? quantityName[quantity];
-    if (plausible[quantity].unit === 'W/m2') raised += raiseNightOffset(values);
+    const name = names[quantity] ?? say(`quantity.${quantity}`);
+    if (plausible[quantity].unit === 'irradiance') raised += raiseNightOffset(values);
     refuseOutliers(values, quantity, name, year.lines);
     refuseFlat(values, quantity, name);
   }
-  return raised > 0
-    ? [`${thousands(raised)} irradiances a little below zero were taken as zero.`]
-    : [];
+  return raised > 0 ? [say('note.raised', { figure: figureText(raised) })] : [];
 }
 
 function raiseNightOffset(values: Float64Array): number {
@@ -56,7 +58,7 @@ function raiseNightOffset(values: Float64Array): number {
 function refuseOutliers(
   values: Float64Array,
   quantity: Quantity,
-  name: string,
+  name: string | Text,
   lines: Uint32Array,
 ): void {
   const { from, to, unit } = plausible[quantity];
@@ -68,42 +70,44 @@ function refuseOutliers(
     if (count++ === 0) first = i;
   }
   if (count === 0) return;
-  const more = count > 1 ? `; so are ${thousands(count - 1)} more in this column` : '';
-  throw new InputError({
-    path: at(lines[first], name),
-    message: `is not a possible ${quantityName[quantity]}${more}`,
-    value: `${tidy(values[first])} ${unit}`,
-    allowed: `${from} to ${to} ${unit}`,
-    fix: outlierFix(values, quantity, count),
-  });
+  const said = { quantity: say(`quantity.${quantity}`), figure: figureText(count - 1) };
+  throw new InputError(
+    problem(at(lines[first], name), {
+      message: say(count > 1 ? 'cell.impossibleMore' : 'cell.impossible', said),
+      value: valueText(tidy(values[first]), unit),
+      allowed: rangeText(from, to, unit),
+      fix: say(outlierFix(values, quantity, count)),
+    }),
+  );
 }
 
-function outlierFix(values: Float64Array, quantity: Quantity, count: number): string {
+function outlierFix(
+  values: Float64Array,
+  quantity: Quantity,
+  count: number,
+): Parameters<typeof say>[0] {
   const { least, most, mean } = spread(values);
   const { to } = plausible[quantity];
   if (quantity === 'dryBulb') {
-    if (mean > 150) return 'The column looks like kelvin: convert it, or name its unit.';
+    if (mean > 150) return 'cell.kelvinFix';
     // Any mild day passes 60 degrees F; nowhere do many hours pass 60 degrees C.
-    if (count > 100 && most <= 140) {
-      return 'The column looks like degrees Fahrenheit: convert it, or name its unit.';
-    }
+    if (count > 100 && most <= 140) return 'cell.fahrenheitFix';
   } else if (quantity === 'wind') {
-    if (count > 100) return 'Look whether this is the wind speed and not another column.';
+    if (count > 100) return 'cell.windFix';
   } else if (least >= 0 && count > 100) {
-    return most > 2 * to && most / 3.6 <= to
-      ? 'The column looks like kJ/m2: convert it to W/m2, or name its unit.'
-      : 'Look whether columns are swapped, or the unit is not W/m2.';
+    return most > 2 * to && most / 3.6 <= to ? 'cell.kilojouleFix' : 'cell.swappedFix';
   }
-  return 'Correct it, or leave the cell blank where the value is missing.';
+  return 'cell.blankFix';
 }
 
 /** Refuses columns that hardly change or are far too weak over a year. */
-function refuseFlat(values: Float64Array, quantity: Quantity, name: string): void {
+function refuseFlat(values: Float64Array, quantity: Quantity, name: string | Text): void {
   if (quantity === 'ghi') refuseWeakGlobal(values, name);
   if (quantity !== 'dryBulb') return;
   const { least, most } = spread(values);
   if (most - least < 1) {
-    throw columnProblem(name, 'is the same all year', most, 'C', 'Choose the right column.');
+    const texts = { message: say('column.sameAllYear'), fix: say('column.sameAllYearFix') };
+    throw columnProblem(name, { ...texts, value: valueText(tidy(most), 'celsius') });
   }
 }
 
@@ -111,33 +115,18 @@ function refuseFlat(values: Float64Array, quantity: Quantity, name: string): voi
  * Refuses a year of global irradiance whose strongest hour is too weak for sunlight anywhere.
  * @throws InputError naming the column
  */
-export function refuseWeakGlobal(values: Float64Array, name: string): void {
+export function refuseWeakGlobal(values: Float64Array, name: string | Text): void {
   const { most } = spread(values);
   if (most >= WEAKEST_PEAK || most < 0) return; // below zero: no values at all, told as a gap
-  throw columnProblem(
-    name,
-    most === 0 ? 'is zero all year' : 'is far too weak for sunlight: this is its strongest hour',
-    most,
-    'W/m2',
-    most > 0 && most < 1.6
-      ? 'The column looks like kWh/m2: convert it to W/m2, or name its unit.'
-      : 'Choose the column of global horizontal irradiance, and its unit.',
-  );
+  throw columnProblem(name, {
+    message: say(most === 0 ? 'column.zero' : 'column.weak'),
+    value: valueText(tidy(most), 'irradiance'),
+    fix: say(most > 0 && most < 1.6 ? 'column.kilowattFix' : 'column.globalFix'),
+  });
 }
 
-function columnProblem(
-  name: string,
-  message: string,
-  value: number,
-  unit: string,
-  fix: string,
-): InputError {
-  return new InputError({
-    path: `column "${name}"`,
-    message,
-    value: `${tidy(value)} ${unit}`,
-    fix,
-  });
+function columnProblem(column: string | Text, texts: ProblemTexts): InputError {
+  return new InputError(problem(say('where.column', { column }), texts));
 }
 
 interface Spread {
@@ -162,6 +151,6 @@ function spread(values: Float64Array): Spread {
   return { least, most, mean: sum / Math.max(count, 1) };
 }
 
-function tidy(value: number): string {
-  return String(Number(value.toPrecision(6)));
+function tidy(value: number): number {
+  return Number(value.toPrecision(6));
 }

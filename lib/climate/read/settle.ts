@@ -1,3 +1,5 @@
+import type { Text } from '../../problem/index.ts';
+import { say } from '../say.ts';
 import type { TableGuess } from './guess.ts';
 import type { TimeShift } from './timeShift.ts';
 import type { TableLayout } from './types.ts';
@@ -17,7 +19,7 @@ export function settleClock(
   guess: TableGuess,
   standardOffset: number,
   shift: TimeShift,
-): { layout: TableLayout; note: string } | undefined {
+): { layout: TableLayout; note: Text } | undefined {
   const { layout, open } = guess;
   if (shift.confidence < SURE || Math.abs(shift.minutes) <= CLOSE) return undefined;
   const offset = (zone: TableLayout['utcOffset']) => (zone === 'site' ? standardOffset : zone);
@@ -30,10 +32,10 @@ export function settleClock(
       const moved = (utc(stamp, utcOffset) - utc(layout.stamp, layout.utcOffset)) * 60;
       const left = shift.minutes + moved;
       if (Math.abs(left - 1440 * Math.round(left / 1440)) > CLOSE) continue;
-      const clock = utcOffset === 0 ? 'UTC' : "the site's standard time";
+      const moment = say(`moment.${stamp}`);
       return {
         layout: { ...layout, stamp, utcOffset },
-        note: `The file does not say how its hours are stamped: by its sun they are in ${clock}, and a stamp marks the ${stamp} of the hour.`,
+        note: say(utcOffset === 0 ? 'note.settledUtc' : 'note.settledSite', { moment }),
       };
     }
   }

@@ -1,28 +1,15 @@
-import { InputError, showValue } from '../../problem/index.ts';
-import type { Problem } from '../../problem/index.ts';
+import { InputError, problem, verbatim } from '../../problem/index.ts';
+import type { Problem, Text } from '../../problem/index.ts';
+import { rangeText, say } from '../say.ts';
 import { readColumn, unitsOf } from './columns.ts';
 import { checkWidths, firstLines, splitRows } from './delimited.ts';
 import type { Rows } from './delimited.ts';
 import { readClock, readStamp, remembered, stampHours } from './stamps.ts';
 import { at, fileProblem } from './text.ts';
-import { QUANTITIES, quantityName } from './types.ts';
-import type {
-  DateOrder,
-  Quantity,
-  RawYear,
-  WeatherSite,
-  TableLayout,
-  TimeColumns,
-} from './types.ts';
+import { QUANTITIES } from './types.ts';
+import type { Quantity, RawYear, WeatherSite, TableLayout, TimeColumns } from './types.ts';
 
 const stampToStart = { end: -1, middle: -0.5, start: 0 } as const;
-const dateForms: Record<DateOrder, string> = {
-  ymd: 'year, month, day, then hour',
-  mdy: 'month, day, year, then hour',
-  dmy: 'day, month, year, then hour',
-  md: 'month, day, then hour',
-  dm: 'day, month, then hour',
-};
 
 /**
  * Reads hourly rows by a layout.
@@ -38,7 +25,7 @@ export function readTable(
   const place = checkSite(site);
   const rows = splitRows(text, layout.delimiter, layout.headerLines);
   if (rows.cells.length === 0) {
-    throw fileProblem('has no rows after its heading', 'Count the lines of the heading again.');
+    throw fileProblem(say('file.noRows'), say('file.noRowsFix'));
   }
   const used = QUANTITIES.flatMap((q) => layout.columns[q]?.column ?? []);
   checkWidths(rows, undefined, [...used, ...timeIndices(layout.time)]);
@@ -53,7 +40,7 @@ export function readTable(
   const standardOffset = place.standardOffset ?? Math.round(place.longitude / 15);
   const counted = layout.time === undefined;
   return {
-    source: { kind: 'table', name: fileName, note: 'Hourly table of the user.' },
+    source: { kind: 'table', name: fileName, note: say('source.table') },
     latitude: place.latitude,
     longitude: place.longitude,
     elevation: place.elevation,
@@ -101,13 +88,13 @@ function readStamps(rows: Rows, time: TimeColumns, names: string[]): Float64Arra
     const hours = hoursOf(cells);
     if (hours !== undefined) return hours;
     const indices = timeIndices(time);
-    throw new InputError({
-      path: at(rows.lines[i], indices.map((c) => names[c]).join(', ')),
-      message: 'is not a date and time',
-      value: showValue(indices.map((c) => cells[c]).join(' ')),
-      allowed: time.kind === 'parts' ? 'month, day and hour' : dateForms[time.order],
-      fix: 'Correct it, choose the order of the date, or remove the line if it is no hourly row.',
-    });
+    const where = at(rows.lines[i], indices.map((c) => names[c]).join(', '));
+    const texts = {
+      message: say('cell.notDateTime'),
+      allowed: say(`cell.form.${time.kind === 'parts' ? 'parts' : time.order}`),
+      fix: say('cell.orderFix'),
+    };
+    throw new InputError(problem(where, texts, indices.map((c) => cells[c]).join(' ')));
   });
 }
 
@@ -145,56 +132,57 @@ export function timeIndices(time: TimeColumns | undefined): number[] {
 
 function checkLayout(layout: TableLayout): void {
   const problems: Problem[] = [];
-  const need = (ok: boolean, path: string, value: unknown, allowed: string) => {
-    if (!ok) {
-      const message = 'is not possible';
-      problems.push({ path: `table.${path}`, message, value: showValue(value), allowed, fix: FIX });
-    }
+  const need = (ok: boolean, path: string, value: unknown, allowed: Text) => {
+    const texts = { message: say('layout.notPossible'), allowed, fix: say('layout.fix') };
+    if (!ok) problems.push(problem(`table.${path}`, texts, value));
   };
   const { headerLines, delimiter, decimal, utcOffset, stamp } = layout;
   const whole = (n: number) => Number.isInteger(n) && n >= 0;
-  need(whole(headerLines) && headerLines <= 1000, 'headerLines', headerLines, '0 to 1000');
+  need(whole(headerLines) && headerLines <= 1000, 'headerLines', headerLines, rangeText(0, 1000));
   need(
     [',', ';', '\t', '|', ' '].includes(delimiter),
     'delimiter',
     delimiter,
-    ', ; | tab or blank',
+    say('layout.delimiters'),
   );
-  need(decimal === '.' || (decimal === ',' && delimiter !== ','), 'decimal', decimal, '. or ,');
-  need(stamp in stampToStart, 'stamp', stamp, 'end, start or middle');
+  need(
+    decimal === '.' || (decimal === ',' && delimiter !== ','),
+    'decimal',
+    decimal,
+    say('layout.decimals'),
+  );
+  need(stamp in stampToStart, 'stamp', stamp, say('layout.stamps'));
   const offset = utcOffset === 'site' || (utcOffset >= -12 && utcOffset <= 14);
-  need(offset, 'utcOffset', utcOffset, '-12 to 14 h, or site');
+  need(offset, 'utcOffset', utcOffset, say('layout.offset'));
   for (const column of timeIndices(layout.time)) {
-    need(whole(column), 'time', column, 'columns counted from 0');
+    need(whole(column), 'time', column, say('layout.fromZero'));
   }
   for (const quantity of QUANTITIES) {
     const use = layout.columns[quantity];
     if (!use) continue;
-    need(whole(use.column), `columns.${quantity}.column`, use.column, 'columns counted from 0');
+    need(whole(use.column), `columns.${quantity}.column`, use.column, say('layout.fromZero'));
     const units = unitsOf[quantity];
-    need(units.includes(use.unit), `columns.${quantity}.unit`, use.unit, units.join(', '));
+    need(
+      units.includes(use.unit),
+      `columns.${quantity}.unit`,
+      use.unit,
+      verbatim(units.join(', ')),
+    );
   }
   if (problems.length) throw new InputError(problems);
   if (!layout.columns.dryBulb) refuseMissing('dryBulb');
 }
 
-const FIX = 'Choose it anew.';
-
 function refuseMissing(quantity: Quantity): never {
-  throw new InputError({
-    path: `table.columns.${quantity}`,
-    message: `no column is chosen for the ${quantityName[quantity]}`,
-    fix: 'Point at the column that holds it.',
-  });
+  const message = say('column.notChosen', { quantity: say(`quantity.${quantity}`) });
+  const fix = say('column.notChosenFix');
+  throw new InputError(problem(`table.columns.${quantity}`, { message, fix }));
 }
 
 function checkSite(site: WeatherSite | undefined): WeatherSite {
   if (!site) {
-    throw new InputError({
-      path: 'site',
-      message: 'a table does not say where its weather was taken',
-      fix: 'Give latitude, longitude and elevation of the place.',
-    });
+    const texts = { message: say('site.none'), fix: say('site.noneFix') };
+    throw new InputError(problem('site', texts));
   }
   const limits: [keyof WeatherSite, number, number][] = [
     ['latitude', -90, 90],
@@ -206,13 +194,9 @@ function checkSite(site: WeatherSite | undefined): WeatherSite {
     const value = site[key];
     if (key === 'standardOffset' && value === undefined) continue;
     if (typeof value === 'number' && value >= from && value <= to) continue;
-    throw new InputError({
-      path: `site.${key}`,
-      message: 'is out of range',
-      value: showValue(value),
-      allowed: `${from} to ${to}`,
-      fix: 'Correct the place.',
-    });
+    const message = say('site.outOfRange');
+    const texts = { message, allowed: rangeText(from, to), fix: say('site.fix') };
+    throw new InputError(problem(`site.${key}`, texts, value));
   }
   return site;
 }

@@ -1,4 +1,6 @@
-import { InputError } from '../../problem/index.ts';
+import { InputError, figureText, problem } from '../../problem/index.ts';
+import type { Text } from '../../problem/index.ts';
+import { say } from '../say.ts';
 
 const MOST_CHARACTERS = 40_000_000;
 const LONGEST_LINE = 20_000;
@@ -9,34 +11,26 @@ const LONGEST_LINE = 20_000;
  */
 export function cleanText(text: string): string {
   if (text.length > MOST_CHARACTERS) {
-    throw fileProblem(`has ${thousands(text.length)} characters`, 'Give one year of hourly rows.');
+    const figure = figureText(text.length);
+    throw fileProblem(say('file.characters', { figure }), say('file.charactersFix'));
   }
   let clean = text.startsWith('\uFEFF') ? text.slice(1) : text;
-  if (clean.trim() === '') throw fileProblem('is empty', 'Choose a file with hourly rows.');
-  if (looksBinary(clean)) {
-    throw fileProblem(
-      'is not plain text',
-      'Unpack it or export it as a delimited text in UTF-8 first.',
-    );
-  }
+  if (clean.trim() === '') throw fileProblem(say('file.empty'), say('file.emptyFix'));
+  if (looksBinary(clean)) throw fileProblem(say('file.binary'), say('file.binaryFix'));
   if (clean.includes('\r')) clean = clean.replace(/\r\n?/g, '\n');
   refuseLongLines(clean);
   return clean;
 }
 
 /** A problem of the file as a whole. */
-export function fileProblem(message: string, fix: string): InputError {
-  return new InputError({ path: 'weather file', message, fix });
-}
-
-/** A whole number with commas between the thousands. */
-export function thousands(n: number): string {
-  return String(Math.round(n)).replace(/\B(?=(\d{3})+$)/g, ',');
+export function fileProblem(message: Text, fix: Text): InputError {
+  return new InputError(problem(say('where.file'), { message, fix }));
 }
 
 /** `line 12`, or `line 12, column "DNI"`. */
-export function at(line: number, column?: string): string {
-  return column === undefined ? `line ${line}` : `line ${line}, column "${column}"`;
+export function at(line: number, column?: string | Text): Text {
+  const place = say('where.line', { line });
+  return column === undefined ? place : say('where.cell', { place, column });
 }
 
 /** Control and undecodable characters in more than one place in fifty, or any NUL. */
@@ -57,13 +51,14 @@ function refuseLongLines(text: string): void {
     const end = text.indexOf('\n', start);
     const length = (end < 0 ? text.length : end) - start;
     if (length > LONGEST_LINE) {
-      throw new InputError({
-        path: at(line),
-        message: 'is too long to be a row',
-        value: `${thousands(length)} characters`,
-        allowed: `up to ${thousands(LONGEST_LINE)}`,
-        fix: 'Put each hour on a line of its own.',
-      });
+      throw new InputError(
+        problem(at(line), {
+          message: say('file.longLine'),
+          value: say('range.characters', { figure: figureText(length) }),
+          allowed: say('range.upTo', { most: figureText(LONGEST_LINE) }),
+          fix: say('file.longLineFix'),
+        }),
+      );
     }
     if (end < 0) return;
     start = end + 1;

@@ -1,4 +1,6 @@
-import { InputError, showValue } from '../../problem/index.ts';
+import { InputError, problem } from '../../problem/index.ts';
+import type { Text } from '../../problem/index.ts';
+import { rangeText, say } from '../say.ts';
 import { checkWidths, delimiterOf, firstLines, splitRows } from './delimited.ts';
 import type { Rows } from './delimited.ts';
 import { findColumns, readNamed } from './named.ts';
@@ -65,33 +67,33 @@ interface Station {
   utcOffset: number;
 }
 
+type StationPart = 'offset' | 'latitude' | 'longitude' | 'elevation';
+
 /** The line above the heading: code, name, state, UTC offset, latitude, longitude, elevation. */
 function readStation(cells: string[], headingAt: number): Station {
   if (headingAt === 0) {
-    throw new InputError({
-      path: at(1),
-      message: 'the line about the station is missing above the heading',
-      allowed: 'code, name, state, hours from UTC, latitude, longitude, elevation',
-      fix: 'Put it back, or read the file as a table and give the place.',
-    });
+    throw new InputError(
+      problem(at(1), {
+        message: say('line.noStation'),
+        allowed: say('line.stationForm'),
+        fix: say('line.noStationFix'),
+      }),
+    );
   }
-  const number = (index: number, what: string, from: number, to: number): number => {
+  const number = (index: number, what: StationPart, from: number, to: number): number => {
     const text = (cells[index] ?? '').trim();
     const value = text === '' ? NaN : Number(text.replace(',', '.'));
     if (value >= from && value <= to) return value;
-    throw new InputError({
-      path: `line 1, ${what}`,
-      message: 'is not a number in range',
-      value: showValue(text),
-      allowed: `${from} to ${to}`,
-      fix: 'Correct the line about the station.',
-    });
+    const where = say('where.part', { line: 1, part: say(`station.${what}`) });
+    const message = say('line.notInRange');
+    const texts = { message, allowed: rangeText(from, to), fix: say('line.stationFix') };
+    throw new InputError(problem(where, texts, text));
   };
   const name = titleCase((cells[1] ?? '').trim());
   const state = (cells[2] ?? '').trim();
   return {
     name: state ? `${name}, ${state}` : name,
-    utcOffset: number(3, 'hours from UTC', -12, 14),
+    utcOffset: number(3, 'offset', -12, 14),
     latitude: number(4, 'latitude', -90, 90),
     longitude: number(5, 'longitude', -180, 180),
     elevation: number(6, 'elevation', -430, 9000),
@@ -113,20 +115,20 @@ function readStamps(rows: Rows, date: number, time: number): Float64Array {
     const hours = clockOf(cells[time]);
     const day = dayOf(cells[date]);
     if (hours !== undefined && day !== undefined) return day + hours;
-    const bad = day === undefined ? DATE : TIME;
-    throw new InputError({
-      path: at(rows.lines[i], bad),
-      message: `is not a ${day === undefined ? 'date' : 'time'}`,
-      value: showValue(cells[day === undefined ? date : time]),
-      allowed: day === undefined ? 'month/day/year' : '1:00 to 24:00',
-      fix: 'Correct it, or remove the line if it is not an hourly row.',
-    });
+    const noDate = day === undefined;
+    const texts = {
+      message: say(noDate ? 'cell.notDate' : 'cell.notTime'),
+      allowed: say(noDate ? 'cell.dateForm' : 'cell.timeForm'),
+      fix: say('cell.stampFix'),
+    };
+    const where = at(rows.lines[i], noDate ? DATE : TIME);
+    throw new InputError(problem(where, texts, cells[noDate ? date : time]));
   });
 }
 
-function sourceNote(rows: Rows, date: number): string {
+function sourceNote(rows: Rows, date: number): Text {
   const dates = new Set(rows.cells.map((cells) => cells[date]));
   const years = [...dates].map((text) => Number(/\d{4}/.exec(text)?.[0])).filter(Boolean);
-  const span = years.length ? `, months of ${Math.min(...years)} to ${Math.max(...years)}` : '';
-  return `Typical meteorological year TMY3${span} (Wilcox & Marion 2008, NREL/TP-581-43156).`;
+  if (years.length === 0) return say('source.tmy3');
+  return say('source.tmy3Years', { first: Math.min(...years), last: Math.max(...years) });
 }

@@ -1,18 +1,10 @@
-import type { Problem } from '../../problem/index.ts';
+import type { Problem, Text } from '../../problem/index.ts';
 import type { YearSource } from '../types.ts';
 
 /** The hourly columns that are read. */
 export type Quantity = 'ghi' | 'dni' | 'dhi' | 'dryBulb' | 'wind';
 
 export const QUANTITIES: readonly Quantity[] = ['ghi', 'dni', 'dhi', 'dryBulb', 'wind'];
-
-export const quantityName: Readonly<Record<Quantity, string>> = {
-  ghi: 'global horizontal irradiance',
-  dni: 'direct normal irradiance',
-  dhi: 'diffuse horizontal irradiance',
-  dryBulb: 'dry-bulb temperature',
-  wind: 'wind speed',
-};
 
 /** Where the weather was taken, for files that do not say it themselves. */
 export interface WeatherSite {
@@ -95,7 +87,7 @@ export interface RawYear {
   /** Name of each column as the file has it. */
   names: Partial<Record<Quantity, string>>;
   /** What the reader assumed: sentences for the user. */
-  notes: string[];
+  notes: Text[];
 }
 
 /** The year's rows put in order: 8,760 values from 1 January on in the file's own clock. */
@@ -118,7 +110,7 @@ export type CheckId =
 export interface Check {
   id: CheckId;
   level: 'ok' | 'warning' | 'error';
-  sentence: string;
+  sentence: Text;
   /** Present for errors: what readTypicalYear throws. */
   problem?: Problem;
 }

@@ -82,10 +82,11 @@ export class WeatherImport {
     const year = preview?.year;
     if (!preview || !year) return;
     const table = preview.format === 'table' ? preview.layout : undefined;
+    const note = `${year.name}. ${this.#words.text(year.note)}`;
     const file = { text: this.#text, fileName: this.fileName, table };
     const fileName = this.#files.addHourly(file);
     this.#project.edit(this.#t('station.weatherEdit', { name: fileName }), (draft) => {
-      draft.climate = { kind: 'file', fileName, note: `${year.name}. ${year.note}` };
+      draft.climate = { kind: 'file', fileName, note };
       if (!move) return;
       const { latitude, longitude, elevation, name } = year;
       Object.assign(draft.site, { latitude, longitude, elevation, name: name.slice(0, 120) });

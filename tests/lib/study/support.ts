@@ -1,5 +1,6 @@
 import { readFileSync } from 'node:fs';
 import type { TypicalYear } from '../../../lib/climate/index.ts';
+import { verbatim } from '../../../lib/problem/index.ts';
 import { parseProject } from '../../../lib/project/index.ts';
 import type { Project } from '../../../lib/project/index.ts';
 import { ineichen } from '../../../lib/sky/index.ts';
@@ -50,6 +51,6 @@ export function clearYear(place: {
     dryBulb[hour] = 15;
     wind[hour] = 2;
   }
-  const source = { kind: 'table' as const, name: 'Clear year', note: 'Made for a test.' };
+  const source = { kind: 'table' as const, name: 'Clear year', note: verbatim('Made for a test.') };
   return { source, ...place, startUtc, ghi, dni, dhi, dryBulb, wind, messages: [] };
 }

@@ -113,6 +113,10 @@ describe('bad input to a built year', () => {
 
   it('says where diffuse and global do not fit together', () => {
     const dim = changed('dhiKWhPerM2Day', 6, 0.02);
-    expect(build(dim, {}).messages.join(' ')).toContain('July');
+    expect(
+      build(dim, {})
+        .messages.map((m) => m.english)
+        .join(' '),
+    ).toContain('July');
   });
 });

@@ -102,7 +102,7 @@ describe('warmer and sunnier years', () => {
     const warm = buildTypicalYear(station, placeOf(station), { warmer: 2 });
     for (let h = 0; h < HOURS; h += 7) expect(warm.dryBulb[h] - plain.dryBulb[h]).toBeCloseTo(2, 9);
     expect(warm.ghi.join()).toBe(plain.ghi.join());
-    expect(warm.messages.join(' ')).toContain('2 K warmer');
+    expect(warm.messages.map((m) => m.english).join(' ')).toContain('2 K warmer');
   });
 
   it('raises global by the factor, beam by more, diffuse by less', () => {
@@ -114,7 +114,9 @@ describe('warmer and sunnier years', () => {
 
   it('holds a month to what the sun allows and says so', () => {
     const sunny = buildTypicalYear(station, placeOf(station), { sunnier: 1.5 });
-    expect(sunny.messages.join(' ')).toContain('Held to the most the sun allows');
+    expect(sunny.messages.map((m) => m.english).join(' ')).toContain(
+      'Held to the most the sun allows',
+    );
     expect(sum(sunny.ghi) / sum(plain.ghi)).toBeLessThan(1.5);
     expect(sum(sunny.ghi) / sum(plain.ghi)).toBeGreaterThan(1.3);
   });

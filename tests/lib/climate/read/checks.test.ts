@@ -1,13 +1,14 @@
 import { describe, expect, it } from 'vitest';
 import { checkYear, findTimeShift } from '../../../../lib/climate/index.ts';
 import type { TypicalYear } from '../../../../lib/climate/index.ts';
+import { verbatim } from '../../../../lib/problem/index.ts';
 import { readStamp, readClock } from '../../../../lib/climate/read/stamps.ts';
 import { findGaps } from '../../../../lib/climate/read/gaps.ts';
 import { inventYear } from './synthetic.ts';
 
 function typical(invented: ReturnType<typeof inventYear>): TypicalYear {
   return {
-    source: { kind: 'table', name: 'invented', note: 'invented' },
+    source: { kind: 'table', name: 'invented', note: verbatim('invented') },
     latitude: invented.latitude,
     longitude: invented.longitude,
     elevation: 0,
@@ -45,7 +46,7 @@ describe('the sun in a file', () => {
     const late = checkYear({ ...year, startUtc: year.startUtc + 1 });
     const time = late.find((c) => c.id === 'time');
     expect(time?.level).toBe('warning');
-    expect(time?.sentence).toMatch(/runs (59|60|61) min late/);
+    expect(time?.sentence.english).toMatch(/runs (59|60|61) min late/);
     // The other checks go by the file's own sun, so that one fault is told once.
     expect(late.filter((c) => c.level !== 'ok')).toHaveLength(1);
     expect(level({ ...year, startUtc: year.startUtc + 0.1 }, 'time')).toBe('ok');

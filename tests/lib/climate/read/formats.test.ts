@@ -36,7 +36,7 @@ describe('TMY3 text', () => {
     expect(year.startUtc).toBe(5);
     expect(year).toMatchObject({ latitude: 44, longitude: -75, elevation: 120, messages: [] });
     expect(year.source).toMatchObject({ kind: 'tmy3', name: 'Somewhere Intl AP, NY' });
-    expect(year.source.note).toContain('1991 to 2002');
+    expect(year.source.note.english).toContain('1991 to 2002');
   });
 
   const readAlike: [string, string][] = [
@@ -69,8 +69,12 @@ describe('TMY3 text', () => {
       expect(year.ghi[4089 + k]).toBeCloseTo(line, 9); // arithmetic alone
     }
     expect(year.dryBulb[100]).toBeCloseTo(dryBulb[99] + (dryBulb[102] - dryBulb[99]) / 3, 9);
-    expect(year.messages.join(' ')).toMatch(/3 hours of global.*lines 4093 to 4095/);
-    expect(year.messages.join(' ')).toMatch(/2 hours of dry-bulb.*lines 103 to 104/);
+    expect(year.messages.map((m) => m.english).join(' ')).toMatch(
+      /3 hours of global.*lines 4093 to 4095/,
+    );
+    expect(year.messages.map((m) => m.english).join(' ')).toMatch(
+      /2 hours of dry-bulb.*lines 103 to 104/,
+    );
   });
 
   it('fills up to three rows that are not there', () => {
@@ -81,7 +85,9 @@ describe('TMY3 text', () => {
       ),
     );
     expect(year.ghi[5003]).toBe(localYear().ghi[5003]);
-    expect(year.messages.join(' ')).toMatch(/3 hours of global.*after line 5002/);
+    expect(year.messages.map((m) => m.english).join(' ')).toMatch(
+      /3 hours of global.*after line 5002/,
+    );
   });
 
   it('fills a gap over the end of the year from both sides', () => {
@@ -104,7 +110,9 @@ describe('TMY3 text', () => {
     const text = lines(tmy3Heading, rows.slice(0, march), leapDay, rows.slice(march));
     const year = readTypicalYear(text);
     expectSame(year, localYear());
-    expect(year.messages).toEqual(['29 February was left out: a typical year has 8,760 hours.']);
+    expect(year.messages.map((m) => m.english)).toEqual([
+      '29 February was left out: a typical year has 8,760 hours.',
+    ]);
   });
 
   it('takes readings a little below zero at night as zero', () => {
@@ -115,11 +123,15 @@ describe('TMY3 text', () => {
       ),
     );
     expect(year.ghi[2]).toBe(0);
-    expect(year.messages.join(' ')).toMatch(/365 irradiances a little below zero/);
+    expect(year.messages.map((m) => m.english).join(' ')).toMatch(
+      /365 irradiances a little below zero/,
+    );
   });
 
   it('tells a wrong time zone by its minutes', () => {
-    const messages = readTypicalYear(tmy3Text().replace(',-5,44', ',-6,44')).messages.join(' ');
+    const messages = readTypicalYear(tmy3Text().replace(',-5,44', ',-6,44'))
+      .messages.map((m) => m.english)
+      .join(' ');
     const [, minutes, direction] = /runs (\d+) min (late|early)/.exec(messages) ?? [];
     expect(direction).toBe('late');
     // One hour by construction; 6 minutes is far less than any zone or convention is off by.
@@ -141,7 +153,7 @@ describe('PVGIS text', () => {
     expectSame(year, utcYear(), 5);
     expect(year.startUtc).toBeCloseTo(-0.3 + 5, 9);
     expect(Math.abs(year.startUtc - 5)).toBeLessThanOrEqual(0.5);
-    expect(year.messages).toEqual([
+    expect(year.messages.map((m) => m.english)).toEqual([
       "5 hours from the start of the file stand at the end, so that the year starts at the site's midnight.",
     ]);
     expect(year.source.name).toBe('PVGIS 44 N, 75 W');
@@ -163,7 +175,7 @@ describe('PVGIS text', () => {
     const year = readTypicalYear(lines(heading, pvgisRows(), pvgisLegend));
     expect(year.startUtc).toBeCloseTo(-0.5 + 5, 9);
     expect(year.elevation).toBe(0);
-    expect(year.messages.join(' ')).toMatch(/no elevation/);
+    expect(year.messages.map((m) => m.english).join(' ')).toMatch(/no elevation/);
   });
 
   it('may be without its legend, and with minutes in its stamps', () => {

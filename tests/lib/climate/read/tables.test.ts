@@ -54,7 +54,9 @@ describe('a table by its layout', () => {
   it('tells stamps taken for the wrong end of the hour by their minutes', () => {
     const table: TableLayout = { ...layout, stamp: 'end' };
     const year = readTypicalYear(tableText(), { table, site });
-    const minutes = Number(/runs (\d+) min early/.exec(year.messages.join(' '))?.[1]);
+    const minutes = Number(
+      /runs (\d+) min early/.exec(year.messages.map((m) => m.english).join(' '))?.[1],
+    );
     // An hour by construction; see formats.test.ts for the tolerance.
     expect(Math.abs(minutes - 60)).toBeLessThan(6);
   });
@@ -104,7 +106,9 @@ describe('a table by its layout', () => {
     const year = without('dhi');
     const off = year.dhi.map((v, i) => Math.abs(v - local.dhi[i]));
     expect(Math.max(...off)).toBeLessThan(12);
-    expect(year.messages.join(' ')).toMatch(/no diffuse horizontal irradiance.*worked out/);
+    expect(year.messages.map((m) => m.english).join(' ')).toMatch(
+      /no diffuse horizontal irradiance.*worked out/,
+    );
     const global = without('ghi').ghi;
     expect(Math.max(...global.map((v, i) => Math.abs(v - local.ghi[i])))).toBeLessThan(12);
     // Direct is a difference over the sine: the same few W/m2 over a low sun; the year's sum counts.
@@ -129,7 +133,7 @@ describe('a table by its layout', () => {
     });
     expect(year.dhi).toEqual(year.ghi);
     expect(year.wind.every((v) => v === 3)).toBe(true);
-    expect(year.messages.join(' ')).toMatch(/3 m\/s was taken/);
+    expect(year.messages.map((m) => m.english).join(' ')).toMatch(/3 m\/s was taken/);
   });
 
   it('converts units at the edge', () => {
@@ -191,7 +195,7 @@ describe('a table by a guess', () => {
     const year = readTypicalYear(tableText(), { site });
     expect(year.startUtc).toBe(5);
     expect(Array.from(year.dhi)).toEqual(local.dhi);
-    expect(year.messages.join(' ')).toMatch(/marks the start of the hour/);
+    expect(year.messages.map((m) => m.english).join(' ')).toMatch(/marks the start of the hour/);
   });
 
   it('finds that a clock is UTC by the sun', () => {
@@ -201,7 +205,9 @@ describe('a table by a guess', () => {
     });
     const text = lines(tableHeading, [...rows.slice(-5), ...rows.slice(0, -5)]);
     const year = readTypicalYear(text, { site });
-    expect(year.messages.join(' ')).toMatch(/in UTC, and a stamp marks the start/);
+    expect(year.messages.map((m) => m.english).join(' ')).toMatch(
+      /in UTC, and a stamp marks the start/,
+    );
     expect(Array.from(year.ghi)).toEqual(local.ghi);
   });
 
@@ -264,7 +270,9 @@ describe('a table by a guess', () => {
     for (const list of [rows, leap]) {
       const year = readTypicalYear(lines(heading, list), { site });
       expect(Array.from(year.ghi)).toEqual(local.ghi);
-      expect(year.messages.join(' ')).toMatch(/rows were counted from 1 January/);
+      expect(year.messages.map((m) => m.english).join(' ')).toMatch(
+        /rows were counted from 1 January/,
+      );
     }
     expect(() => readTypicalYear(lines(heading, rows.slice(5)), { site })).toThrow(
       /8,755 rows without a time/,
@@ -299,7 +307,9 @@ describe('a preview', () => {
       'balance',
       'clearness',
     ]);
-    expect(preview.checks.every((c) => c.level === 'ok' && c.sentence.endsWith('.'))).toBe(true);
+    expect(preview.checks.every((c) => c.level === 'ok' && c.sentence.english.endsWith('.'))).toBe(
+      true,
+    );
   });
 
   it('stops at the first check that fails and keeps the rows on show', () => {
@@ -312,7 +322,7 @@ describe('a preview', () => {
     expect(preview.rows).toHaveLength(12);
     expect(preview.checks).toHaveLength(1);
     expect(preview.checks[0]).toMatchObject({ id: 'rows', level: 'error' });
-    expect(preview.checks[0].sentence).toMatch(/101 hours are missing/);
+    expect(preview.checks[0].sentence.english).toMatch(/101 hours are missing/);
   });
 
   it('says what is wrong with a text that is no table, and with a missing place', () => {
@@ -321,7 +331,7 @@ describe('a preview', () => {
       level: 'error',
     });
     const placeless = previewTable(tableText(), undefined, undefined);
-    expect(placeless.checks[0].sentence).toMatch(/site: /);
+    expect(placeless.checks[0].sentence.english).toMatch(/site: /);
     expect(placeless.columns).toHaveLength(6);
   });
 });
