@@ -4,6 +4,7 @@ import { gridOf } from '../charts/schedule/cells.ts';
 import type { Cells } from '../charts/schedule/cells.ts';
 import type { ProjectState } from '../state/project.svelte.ts';
 import type { Selection } from '../state/selection.svelte.ts';
+import type { Wording } from '../../words/index.ts';
 import { paintedRule } from './ruleEdits.ts';
 import { addRule, newSchedule, ruleOf, scheduleById } from './scheduleEdits.ts';
 import {
@@ -19,12 +20,11 @@ import type { Target } from './targets.ts';
 /** Stands for the rule that painting makes. */
 export const NEW_PAINTED = '';
 
-const PAINT = 'Paint hours';
-
 /** What the schedule desk is busy with: what is scheduled, its schedule, the rule that is painted. */
 export class Desk {
   readonly project: ProjectState;
   readonly selection: Selection;
+  readonly words: Wording;
   /** What was done last, and which entry of the history it was. */
   done = $state.raw<{ text: string; after: object }>();
 
@@ -32,10 +32,12 @@ export class Desk {
   #rule = $state<string>();
   #stroke = 0;
   #beforeStroke: Project | undefined;
+  #strokeLabel = '';
 
-  constructor(project: ProjectState, selection: Selection) {
+  constructor(project: ProjectState, selection: Selection, words: Wording) {
     this.project = project;
     this.selection = selection;
+    this.words = words;
   }
 
   get current(): Project {
@@ -78,6 +80,12 @@ export class Desk {
     return chosen ?? this.schedule.rules.find((rule) => rule.when.grid);
   });
 
+  /** What a rule of the schedule is called: its name, or its number. */
+  ruleName(index: number): string {
+    const name = this.schedule?.rules[index]?.name?.trim();
+    return name || this.words.of('schedules')('rules.unnamed', { number: index + 1 });
+  }
+
   choose(key: string): void {
     this.#key = key;
     this.#rule = undefined;
@@ -108,7 +116,7 @@ export class Desk {
 
   undo(): void {
     this.project.history.undo();
-    this.say('Undone.');
+    this.say(this.words.of('schedules')('undone'));
   }
 
   /** Changes the schedule on the desk. */
@@ -127,7 +135,7 @@ export class Desk {
   /** Changes one rule of the schedule on the desk. */
   editRule(id: string, change: (rule: Rule) => void, field: string): void {
     this.edit(
-      'Change a rule',
+      this.words.of('schedules')('edit.changeRule'),
       (schedule) => {
         const rule = ruleOf(schedule, id);
         if (rule) change(rule);
@@ -140,19 +148,23 @@ export class Desk {
   paint(cells: Cells, stroke: number): void {
     const target = this.target;
     if (!target) return;
-    if (stroke !== this.#stroke) this.#beforeStroke = this.project.current;
+    const t = this.words.of('schedules');
+    if (stroke !== this.#stroke) {
+      this.#beforeStroke = this.project.current;
+      this.#strokeLabel = t('edit.paint');
+    }
     this.#stroke = stroke;
     const scheduleId = this.schedule?.id;
     const ruleId = this.rule?.id;
     let made: string | undefined;
     this.project.edit(
-      PAINT,
+      this.#strokeLabel,
       (draft) => {
-        const schedule = scheduleById(draft, scheduleId ?? newSchedule(draft, target.key));
+        const schedule = scheduleById(draft, scheduleId ?? newSchedule(t, draft, target.key));
         if (!schedule) return;
         const rule = ruleOf(schedule, ruleId);
         if (rule) rule.when.grid = gridOf(cells);
-        else made = addRule(schedule, paintedRule(cells), 0);
+        else made = addRule(schedule, paintedRule(t, cells), 0);
       },
       `paint ${stroke}`,
     );
@@ -162,7 +174,7 @@ export class Desk {
   /** Takes back what the stroke under way has painted. */
   cancelStroke(): void {
     const { history } = this.project;
-    while (this.project.current !== this.#beforeStroke && history.undoLabel === PAINT) {
+    while (this.project.current !== this.#beforeStroke && history.undoLabel === this.#strokeLabel) {
       history.undo();
     }
   }

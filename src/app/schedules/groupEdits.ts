@@ -1,3 +1,4 @@
+import type { TFunction } from 'i18next';
 import { freeId } from '../../../lib/project/index.ts';
 import type { Project, ProjectGroup } from '../../../lib/project/index.ts';
 import { freeName } from '../openings/edits.ts';
@@ -5,7 +6,10 @@ import { setMover } from '../openings/parts.ts';
 import { raisedSchedule } from './scheduleEdits.ts';
 import { groupKey, targetOfOpening, targetsOf } from './targets.ts';
 
-/** Edits of groups. Each changes the draft it is given and keeps every reference sound. */
+/**
+ * Edits of groups. Each changes the draft it is given and keeps every reference sound. New names are
+ * in the language of the page.
+ */
 
 export function groupById(project: Project, id: string): ProjectGroup | undefined {
   return project.groups.find((g) => g.id === id);
@@ -23,7 +27,11 @@ export function freeChannel(project: Project): number {
  * Makes a group of openings with blinds; it follows the schedule that the first of them followed.
  * Gives its id; undefined where none of them has a blind.
  */
-export function makeGroup(draft: Project, openingIds: readonly string[]): string | undefined {
+export function makeGroup(
+  t: TFunction<'schedules'>,
+  draft: Project,
+  openingIds: readonly string[],
+): string | undefined {
   const members = draft.openings.filter((o) => o.blind && openingIds.includes(o.id));
   if (members.length === 0) return undefined;
   const id = freeId(
@@ -33,18 +41,20 @@ export function makeGroup(draft: Project, openingIds: readonly string[]): string
   const followed = members.map((o) => scheduleOfOpening(draft, o.id)).find(Boolean);
   draft.groups.push({
     id,
-    name: freeName(groupName(draft, members[0].wall), draft.groups),
+    name: freeName(groupName(t, draft, members[0].wall), draft.groups),
     channel: freeChannel(draft),
-    schedule: followed ?? raisedSchedule(draft),
+    schedule: followed ?? raisedSchedule(t, draft),
     lead: 'any',
   });
   for (const opening of members) putIn(draft, id, opening.id);
   return id;
 }
 
-function groupName(project: Project, wall: string): string {
-  const name = project.walls.find((w) => w.id === wall)?.name ?? 'New';
-  return `${name.replace(/ wall$/i, '')} group`.slice(0, 112);
+/** Named after the wall, which in English is often called a wall already. */
+function groupName(t: TFunction<'schedules'>, project: Project, wall: string): string {
+  const name = project.walls.find((w) => w.id === wall)?.name;
+  if (name === undefined) return t('names.newGroup');
+  return t('names.group', { wall: name.replace(/ wall$/i, '') }).slice(0, 112);
 }
 
 function scheduleOfOpening(project: Project, openingId: string): string | undefined {

@@ -1,3 +1,4 @@
+import type { TFunction } from 'i18next';
 import type { Rule, RuleAction, RuleConditions, Trigger } from '../../../lib/schedule/index.ts';
 import type { QuantityName } from '../../../lib/units/index.ts';
 import { gridOf } from '../charts/schedule/cells.ts';
@@ -15,7 +16,6 @@ export interface TriggerKind {
   key: TriggerKey;
   /** `above` holds upwards of the value, `below` downwards. */
   side: 'above' | 'below';
-  name: string;
   quantity: QuantityName;
   step: number;
   /** What it starts as when ticked (common practice). */
@@ -25,63 +25,60 @@ export interface TriggerKind {
 const irradiance = { quantity: 'irradiance', step: 10 } as const;
 const temperature = { quantity: 'temperature', step: 0.5 } as const;
 
-export const TRIGGERS: readonly { name: string; needs: string; kinds: readonly TriggerKind[] }[] = [
+/** What a sensor at a place reads. */
+interface SensedPlace {
+  place: 'facade' | 'outdoors' | 'room';
+  kinds: readonly TriggerKind[];
+}
+
+export const TRIGGERS: readonly SensedPlace[] = [
   {
-    name: 'Sun and sky on the facade',
-    needs: 'Needs a sun sensor on the facade.',
+    place: 'facade',
     kinds: [
       {
         ...irradiance,
         key: 'irradianceAbove',
         side: 'above',
-        name: 'Strong light',
         usual: { at: 150, release: 100 },
       },
       {
         ...irradiance,
         key: 'irradianceBelow',
         side: 'below',
-        name: 'Weak light',
         usual: { at: 100, release: 150 },
       },
     ],
   },
   {
-    name: 'Air outside',
-    needs: 'Needs a thermometer outside, in the shade.',
+    place: 'outdoors',
     kinds: [
       {
         ...temperature,
         key: 'outdoorAbove',
         side: 'above',
-        name: 'Warm outside',
         usual: { at: 22, release: 20 },
       },
       {
         ...temperature,
         key: 'outdoorBelow',
         side: 'below',
-        name: 'Cold outside',
         usual: { at: 10, release: 12 },
       },
     ],
   },
   {
-    name: 'Room',
-    needs: 'Needs a thermometer in the room.',
+    place: 'room',
     kinds: [
       {
         ...temperature,
         key: 'roomAbove',
         side: 'above',
-        name: 'Warm room',
         usual: { at: 23, release: 22 },
       },
       {
         ...temperature,
         key: 'roomBelow',
         side: 'below',
-        name: 'Cool room',
         usual: { at: 20, release: 21 },
       },
     ],
@@ -158,10 +155,10 @@ export function setShare(rule: Rule, share: number): void {
 }
 
 /** The rule that painting makes where none is chosen. */
-export function paintedRule(cells: Cells): Rule {
+export function paintedRule(t: TFunction<'schedules'>, cells: Cells): Rule {
   return {
     id: 'painted-hours',
-    name: 'Painted hours',
+    name: t('names.paintedRule'),
     when: { grid: gridOf(cells) },
     then: { kind: 'lower' },
   };

@@ -1,10 +1,14 @@
+import type { TFunction } from 'i18next';
 import { freeId } from '../../../lib/project/index.ts';
 import type { Project } from '../../../lib/project/index.ts';
 import type { Rule, Schedule } from '../../../lib/schedule/index.ts';
 import { freeName } from '../openings/edits.ts';
 import { follow, followersOf } from './targets.ts';
 
-/** Edits of schedules as a whole. Each changes the draft it is given and keeps references sound. */
+/**
+ * Edits of schedules as a whole. Each changes the draft it is given and keeps references sound. New
+ * names are in the language of the page.
+ */
 
 const ids = (list: readonly { id: string }[]) => list.map(({ id }) => id);
 /** An id without the number that made it free. */
@@ -23,11 +27,11 @@ export function addSchedule(draft: Project, like: Omit<Schedule, 'id'> & { id?: 
   return id;
 }
 
-const EMPTY = { name: 'New schedule', rules: [], minMinutesBetweenMoves: 15 };
+const EMPTY = { rules: [], minMinutesBetweenMoves: 15 };
 
 /** Adds a schedule without rules that a target follows from now on; gives its id. */
-export function newSchedule(draft: Project, targetKey: string): string {
-  const id = addSchedule(draft, EMPTY);
+export function newSchedule(t: TFunction<'schedules'>, draft: Project, targetKey: string): string {
+  const id = addSchedule(draft, { ...EMPTY, name: t('names.schedule') });
   follow(draft, targetKey, id);
   return id;
 }
@@ -53,18 +57,22 @@ export function startFrom(draft: Project, schedule: Schedule, targetKey: string)
  * Takes a schedule away. Blinds that followed it stay raised; groups, which must follow one, get
  * one without rules, which does the same.
  */
-export function deleteSchedule(draft: Project, scheduleId: string): void {
+export function deleteSchedule(
+  t: TFunction<'schedules'>,
+  draft: Project,
+  scheduleId: string,
+): void {
   const followers = followersOf(draft, scheduleId);
   draft.schedules = draft.schedules.filter((s) => s.id !== scheduleId);
   for (const { kind, key } of followers) {
-    follow(draft, key, kind === 'group' ? raisedSchedule(draft) : undefined);
+    follow(draft, key, kind === 'group' ? raisedSchedule(t, draft) : undefined);
   }
 }
 
 /** A schedule that leaves blinds raised: one there is, or a new one. */
-export function raisedSchedule(draft: Project): string {
+export function raisedSchedule(t: TFunction<'schedules'>, draft: Project): string {
   const raised = draft.schedules.find((s) => s.rules.length === 0);
-  return raised?.id ?? addSchedule(draft, { ...EMPTY, id: 'raised', name: 'Raised all year' });
+  return raised?.id ?? addSchedule(draft, { ...EMPTY, id: 'raised', name: t('names.raised') });
 }
 
 /** Edits of the rules of one schedule. */

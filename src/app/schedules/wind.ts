@@ -1,3 +1,4 @@
+import type { Blind } from '../../../lib/blind/index.ts';
 import type { Project, ProjectOpening } from '../../../lib/project/index.ts';
 import { blindById } from '../openings/parts.ts';
 
@@ -9,9 +10,7 @@ export interface WindLimit {
   opening: string;
   /** What the figure is: the opening's own entry, or the blind's. */
   from: 'opening' | 'blind';
-  /** Name and source of the blind. */
-  blind: string;
-  source: string;
+  blind: Blind;
 }
 
 /** The lowest limit of the members, which all of them obey; undefined where none has one. */
@@ -26,7 +25,7 @@ export function windLimitOf(
       const limit = own ?? blind?.windLimit;
       if (!blind || limit === undefined) return [];
       const from = own === undefined ? 'blind' : 'opening';
-      return [{ limit, opening: opening.name, from, blind: blind.name, source: blind.source }];
+      return [{ limit, opening: opening.name, from, blind }];
     })
     .sort((a, b) => a.limit - b.limit)[0];
 }

@@ -48,6 +48,9 @@ import {
   targetsOf,
 } from '../../../src/app/schedules/targets.ts';
 import { windLimitOf } from '../../../src/app/schedules/wind.ts';
+import { Words } from '../../../src/words/index.ts';
+
+const t = (await Words.load('en', ['schedules'])).of('schedules');
 
 const library = { glazings, blinds, stations };
 const project = (data: unknown = studio): Project => parseProject(structuredClone(data), library);
@@ -57,7 +60,7 @@ type Edit = (draft: Project, a: number, b: number) => void;
 const pick = <T>(list: readonly T[], n: number): T => list[n % list.length];
 
 const edits: Record<string, Edit> = {
-  group: (p, a, b) => makeGroup(p, [pick(p.openings, a).id, pick(p.openings, b).id]),
+  group: (p, a, b) => makeGroup(t, p, [pick(p.openings, a).id, pick(p.openings, b).id]),
   putIn: (p, a, b) => p.groups.length > 0 && putIn(p, pick(p.groups, a).id, pick(p.openings, b).id),
   takeOut: (p, a) => takeOut(p, pick(p.openings, a).id),
   lead: (p, a, b) => {
@@ -68,12 +71,12 @@ const edits: Record<string, Edit> = {
     group.lead = members.length > 0 ? pick(members, b).id : 'any';
   },
   deleteGroup: (p, a) => p.groups.length > 0 && deleteGroup(p, pick(p.groups, a).id),
-  new: (p, a) => targetsOf(p).length > 0 && newSchedule(p, pick(targetsOf(p), a).key),
+  new: (p, a) => targetsOf(p).length > 0 && newSchedule(t, p, pick(targetsOf(p), a).key),
   duplicate: (p, a, b) =>
     p.schedules.length > 0 &&
     duplicateSchedule(p, pick(p.schedules, a).id, pick(targetsOf(p), b).key),
   preset: (p, a, b) => startFrom(p, pick(presetSchedules(), a).schedule, pick(targetsOf(p), b).key),
-  delete: (p, a) => p.schedules.length > 0 && deleteSchedule(p, pick(p.schedules, a).id),
+  delete: (p, a) => p.schedules.length > 0 && deleteSchedule(t, p, pick(p.schedules, a).id),
   follow: (p, a, b) =>
     p.schedules.length > 0 && follow(p, pick(targetsOf(p), a).key, pick(p.schedules, b).id),
   raise: (p, a) => follow(p, pick(targetsOf(p), a).key, undefined),
@@ -112,12 +115,12 @@ describe('edits of schedules and groups', () => {
   it('make a group that follows what its first blind followed, on a free channel', () => {
     const p = project();
     expect(freeChannel(p)).toBe(2);
-    const id = makeGroup(p, ['east-bench', 'roof-light', 'north-strip'])!;
+    const id = makeGroup(t, p, ['east-bench', 'roof-light', 'north-strip'])!;
     const target = targetsOf(p).find((t) => t.key === groupKey(id))!;
     expect(membersOf(p, target).map((o) => o.id)).toEqual(['east-bench', 'roof-light']);
     expect(scheduleOf(p, target)?.id).toBe('east-morning');
     expect(p.groups.at(-1)?.channel).toBe(2);
-    expect(makeGroup(p, ['north-strip'])).toBeUndefined();
+    expect(makeGroup(t, p, ['north-strip'])).toBeUndefined();
   });
 
   it('let a blind that leaves a group follow its schedule alone, and lead no more', () => {
@@ -138,8 +141,8 @@ describe('edits of schedules and groups', () => {
 
   it('leave blinds raised whose schedule is deleted', () => {
     const p = project();
-    deleteSchedule(p, 'west-afternoon');
-    deleteSchedule(p, 'east-morning');
+    deleteSchedule(t, p, 'west-afternoon');
+    deleteSchedule(t, p, 'east-morning');
     const [group] = targetsOf(p);
     expect(scheduleOf(p, group)?.rules).toEqual([]);
     const alone = targetsOf(p).find((t) => t.key === 'blind:east-bench')!;

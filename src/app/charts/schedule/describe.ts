@@ -1,35 +1,49 @@
 import type { SunHours } from '../../../worker/sunHours.ts';
-import { MONTHS as MONTH_NAMES, capital, measured, percent } from '../words.ts';
+import type { Wording } from '../../../words/index.ts';
 import { CELLS, QUARTERS, clockOf, paintedAt } from './cells.ts';
 import type { CellBlock, Cells } from './cells.ts';
 
-const PAINTED = { all: 'painted', part: 'partly painted', none: 'not painted' } as const;
+/** The unit of the gain on the grid. */
+interface GainUnit {
+  digits: number;
+  symbol: string;
+  show(value: number): number;
+}
 
 /** Months and hours of a block in words: `April to June, 14:30 to 19:45`. */
-export function blockWords({ months, quarters }: CellBlock): string {
-  const [first, last] = months.map((month) => MONTH_NAMES[month]);
-  const span = first === last ? first : `${first} to ${last}`;
-  return `${span}, ${clockOf(quarters[0])} to ${clockOf(quarters[1] + 1)}`;
+export function blockWords(words: Wording, { months, quarters }: CellBlock): string {
+  const t = words.of('schedules');
+  const names = words.months('long');
+  const [first, last] = months.map((month) => names[month]);
+  const hours = { from: clockOf(quarters[0]), to: clockOf(quarters[1] + 1) };
+  return first === last
+    ? t('grid.month', { month: first, ...hours })
+    : t('grid.months', { first, last, ...hours });
 }
 
 /** What holds at the row of a month that a cell is in. */
 export function cellWords(
+  words: Wording,
   cell: number,
   cells: Cells,
   quartersPerRow: number,
   sun: SunHours | undefined,
-  gain: { digits: number; symbol: string; show(value: number): number },
+  gain: GainUnit,
 ): string {
-  const state = PAINTED[paintedAt(cells, cell, quartersPerRow)];
-  if (!sun) return capital(state);
+  const t = words.of('schedules');
+  const state = t(`grid.state.${paintedAt(cells, cell, quartersPerRow)}`);
+  if (!sun) return state;
   const start = cell - (cell % quartersPerRow);
   const mean = (values: Float64Array) => {
     let sum = 0;
     for (let i = 0; i < quartersPerRow; i++) sum += values[start + i];
     return sum / quartersPerRow;
   };
-  const shown = measured(gain.show(mean(sun.gain)), gain.digits, gain.symbol);
-  return `${capital(state)}. Sun on the facade on ${percent(mean(sun.sun))} of days, ${shown} without shading`;
+  return t('grid.reading', {
+    state,
+    share: words.share(mean(sun.sun)),
+    gain: words.measured(gain.show(mean(sun.gain)), gain.digits, gain.symbol),
+  });
 }
 
 /** Share of days from which an hour counts as one of the sun's. */
@@ -37,14 +51,16 @@ const OFTEN = 0.5;
 
 /** The hour of the strongest sun, and how much of it is painted. */
 export function describeGrid(
+  words: Wording,
   cells: Cells,
   sun: SunHours | undefined,
-  gain: { digits: number; symbol: string; show(value: number): number },
+  gain: GainUnit,
 ): string {
+  const t = words.of('schedules');
   const painted = cells.reduce((sum, value) => sum + value, 0);
-  const share = percent(painted / CELLS);
-  const paintedText = painted ? `Painted: ${share} of the year` : 'No hour is painted';
-  if (!sun) return `${paintedText}.`;
+  const share = words.share(painted / CELLS);
+  const paintedText = painted ? t('grid.about.share', { share }) : t('grid.about.nothing');
+  if (!sun) return paintedText;
   let most = 0;
   let brought = 0;
   let covered = 0;
@@ -53,14 +69,15 @@ export function describeGrid(
     brought += value;
     covered += cells[cell] * value;
   });
-  if (!(brought > 0)) return `No sun gets through. ${paintedText}.`;
-  const month = MONTH_NAMES[Math.floor(most / QUARTERS)];
-  const top = measured(gain.show(sun.gain[most]), gain.digits, gain.symbol);
-  const held = painted ? `, with ${percent(covered / brought)} of its bare gain` : '';
-  return (
-    `Most comes in ${month} at ${clockOf(most % QUARTERS)}: ${top} on average without shading. ` +
-    `${paintedText}${held}.`
-  );
+  if (!(brought > 0)) return `${t('grid.about.noSun')} ${paintedText}`;
+  const strongest = t('grid.about.most', {
+    month: words.months('long')[Math.floor(most / QUARTERS)],
+    time: clockOf(most % QUARTERS),
+    gain: words.measured(gain.show(sun.gain[most]), gain.digits, gain.symbol),
+  });
+  if (!painted) return `${strongest} ${paintedText}`;
+  const held = words.share(covered / brought);
+  return `${strongest} ${t('grid.about.shareGain', { share, gain: held })}`;
 }
 
 /** The quarters of each month with the sun on the facade on at least half of the days. */
