@@ -11,6 +11,8 @@ export interface AppOptions {
   width?: number;
   height?: number;
   dark?: boolean;
+  /** First language of the browser's; `en-US` unless told. */
+  locale?: string;
   /** What follows the host in the address: `/#schedule`. */
   path?: string;
   /** Lets a test put its own script into the page. */
@@ -33,6 +35,7 @@ export const distFolder =
 /** Opens the built app in a browser of its own that has never seen it. */
 export async function openApp(options: AppOptions = {}): Promise<OpenApp> {
   const { width = 1440, height = 900, dark = false, path = '/', bypassCSP = false } = options;
+  const { locale = 'en-US' } = options;
   if (!existsSync(distFolder))
     throw new Error(`There is no ${distFolder}: run npm run build first.`);
   const server = await serveFolder(distFolder);
@@ -43,6 +46,7 @@ export async function openApp(options: AppOptions = {}): Promise<OpenApp> {
     viewport: { width, height },
     colorScheme: dark ? 'dark' : 'light',
     bypassCSP,
+    locale,
     acceptDownloads: true,
   });
   const errors: string[] = [];
