@@ -12,6 +12,7 @@ export class RoomDetails {
   with = $state.raw<RoomDetail>();
   /** They are of an earlier run, and newer ones are on their way. */
   stale = $state(false);
+  /** Why they could not be worked out; empty where they could. */
   failed = $state('');
 
   readonly #engine: Pick<EngineState, 'roomDetail'>;
@@ -46,7 +47,7 @@ export class RoomDetails {
       this.stale = false;
       this.failed = '';
     } catch (error) {
-      if (live()) this.failed = `What heats the room could not be worked out. ${String(error)}`;
+      if (live()) this.failed = String(error);
     }
   }
 }

@@ -11,35 +11,27 @@ export interface SectionProps {
   edit: (change: (room: Room, draft: Project) => void, field: string) => void;
 }
 
-export const USES = [
-  { value: 'living', text: 'Living room or kitchen' },
-  { value: 'bedroom', text: 'Bedroom' },
-  { value: 'work', text: 'Work room' },
-  { value: 'other', text: 'Other' },
-] as const;
+export const USES = ['living', 'bedroom', 'work', 'other'] as const;
 
-/** Heaviness classes in plain words; what counts as which is common practice. */
-export const MASSES = [
-  { value: 'veryLight', text: 'Very light', means: 'boards and insulation all round' },
-  { value: 'light', text: 'Light', means: 'timber frame, boards on walls and ceiling' },
-  { value: 'medium', text: 'Medium', means: 'timber walls on a screed or tiled floor' },
-  { value: 'heavy', text: 'Heavy', means: 'masonry walls or a bare concrete floor and ceiling' },
-  { value: 'veryHeavy', text: 'Very heavy', means: 'bare masonry and concrete all round' },
-] as const;
+/** Heaviness classes; what counts as which is common practice. */
+export const MASSES = ['veryLight', 'light', 'medium', 'heavy', 'veryHeavy'] as const;
 
-export const BOUNDARIES = [
-  { value: 'outdoor', text: 'Outdoor air' },
-  { value: 'ground', text: 'Ground' },
-  { value: 'room', text: 'Another room' },
-] as const;
+export const BOUNDARIES = ['outdoor', 'ground', 'room'] as const;
 
-/** The value of a list of choices that a field gave back; the one before where there is none. */
-export function pickOf<T extends string>(
-  choices: readonly { value: T }[],
-  value: string,
-  before: T,
-): T {
-  return choices.find((choice) => choice.value === value)?.value ?? before;
+/** Days with hours of their own. */
+export const DAY_KINDS = ['weekday', 'weekend'] as const;
+
+/** What a field of choices is given. */
+export function choicesOf<T extends string>(
+  values: readonly T[],
+  say: (value: T) => string,
+): { value: T; text: string }[] {
+  return values.map((value) => ({ value, text: say(value) }));
+}
+
+/** The one of some values that a field gave back; the one before where there is none. */
+export function pickOf<T extends string>(values: readonly T[], value: string, before: T): T {
+  return values.find((other) => other === value) ?? before;
 }
 
 /** `7:00`, and `24:00` for the end of the day. */

@@ -8,10 +8,12 @@ import type {
   Room,
   RoomEnvelope,
 } from '../../../lib/room/index.ts';
+import type { Wording } from '../../words/index.ts';
 import { freeName, moveToRoom } from '../openings/edits.ts';
 
 /**
  * Edits of a project's rooms. Each changes the draft it is given and keeps every reference sound.
+ * What is new gets a name in the language of the page, which is the user's from then on.
  */
 
 const ids = (list: readonly { id: string }[]) => list.map((item) => item.id);
@@ -24,11 +26,26 @@ export function roomOf(project: Project, id: string): Room | undefined {
 const NEW_AREA = 20;
 
 /** Adds a room of usual figures and gives its id. */
-export function addRoom(draft: Project): string {
+export function addRoom(words: Wording, draft: Project): string {
+  const t = words.of('rooms');
   const id = freeId('room', ids(draft.rooms));
-  const room = defaultRoom(id, freeName('Room', draft.rooms), 'living', NEW_AREA);
-  draft.rooms.push({ ...room, airing: [nightAiring()] });
+  const room = defaultRoom(id, freeName(t('new.room'), draft.rooms), 'living', NEW_AREA);
+  draft.rooms.push({
+    ...room,
+    envelope: usualEnvelope(words, room),
+    airing: [{ ...nightAiring(), name: t('new.nightAiring') }],
+  });
   return id;
+}
+
+/** The usual walls, roof and floor of a room of its size. */
+function usualEnvelope(words: Wording, { id, name, use, floorArea }: Room): RoomEnvelope {
+  const t = words.of('rooms');
+  const { envelope } = defaultRoom(id, name, use, floorArea);
+  if (envelope.kind !== 'parts') return envelope;
+  const names = [t('new.walls'), t('new.roof'), t('new.floor')];
+  const parts = envelope.parts.map((part, at) => ({ ...part, name: names[at] ?? part.name }));
+  return { ...envelope, parts };
 }
 
 /** Adds a room like another, without its openings, and gives its id. */
@@ -61,11 +78,11 @@ export function setFloorArea(room: Room, area: number): void {
 }
 
 /** Gives the opaque parts one by one or as one figure, starting from what there was. */
-export function setEnvelopeKind(room: Room, kind: RoomEnvelope['kind']): void {
+export function setEnvelopeKind(words: Wording, room: Room, kind: RoomEnvelope['kind']): void {
   const { envelope } = room;
   if (kind === envelope.kind) return;
   if (kind === 'parts') {
-    room.envelope = defaultRoom(room.id, room.name, room.use, room.floorArea).envelope;
+    room.envelope = usualEnvelope(words, room);
   } else if (envelope.kind === 'parts') {
     const groundUA = round(sumUA(envelope.parts, 'ground'), 3);
     const UA = round(sumUA(envelope.parts, 'outdoor'), 3);
@@ -81,10 +98,11 @@ export function sumUA(parts: readonly OpaquePart[], boundary: OpaquePart['bounda
     .reduce((sum, part) => sum + part.area * part.U, 0);
 }
 
-export function addPart(room: Room): void {
+export function addPart(words: Wording, room: Room): void {
   if (room.envelope.kind !== 'parts') return;
   const { parts } = room.envelope;
-  parts.push({ name: freeName('Wall', parts), area: 10, U: 0.12, boundary: 'outdoor' });
+  const name = freeName(words.of('rooms')('new.wall'), parts);
+  parts.push({ name, area: 10, U: 0.12, boundary: 'outdoor' });
 }
 
 /** Names a part; inner surfaces that belong to it follow. */
@@ -115,10 +133,15 @@ function forgetParts(room: Room, name?: string): void {
 }
 
 /** Adds an airing rule and gives its id. */
-export function addRule(room: Room, kind: 'night' | 'day'): string {
+export function addRule(words: Wording, room: Room, kind: 'night' | 'day'): string {
+  const t = words.of('rooms');
   const night = nightAiring();
   const id = freeId(kind === 'night' ? night.id : 'day-airing', ids(room.airing));
-  room.airing.push(kind === 'night' ? { ...night, id } : { ...dayAiring(night), id });
+  room.airing.push(
+    kind === 'night'
+      ? { ...night, id, name: t('new.nightAiring') }
+      : { ...dayAiring(night), id, name: t('new.dayAiring') },
+  );
   return id;
 }
 
@@ -126,7 +149,6 @@ export function addRule(room: Room, kind: 'night' | 'day'): string {
 function dayAiring(night: AiringRule): AiringRule {
   return {
     ...night,
-    name: 'Open wide by day',
     position: 'turn',
     clock: { from: 7 * 60, to: 22 * 60 },
     whenVacant: 'closed',

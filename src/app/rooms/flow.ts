@@ -3,11 +3,12 @@ import type { FabricBlind } from '../../../lib/blind/index.ts';
 import { InputError } from '../../../lib/problem/index.ts';
 import type { Project } from '../../../lib/project/index.ts';
 import { roomDefaults } from '../../../lib/room/index.ts';
+import type { Wording } from '../../words/index.ts';
 import { blindById } from '../openings/parts.ts';
-import { percent } from '../charts/words.ts';
 
 /** What screens and lowered blinds leave of the airing flow through a room's sashes, in sentences. */
-export function flowWords(project: Project, room: string): string {
+export function flowWords(words: Wording, project: Project, room: string): string {
+  const t = words.of('rooms');
   const own = project.openings.filter(
     (o) => o.room === room && (o.airing?.kind ?? 'none') !== 'none',
   );
@@ -15,7 +16,7 @@ export function flowWords(project: Project, room: string): string {
   for (const { insectScreen } of own) {
     const mesh = blindById(project, insectScreen?.blind);
     const left = mesh?.kind === 'fabric' ? airPast(mesh) : undefined;
-    if (mesh && left !== undefined) screens.set(mesh.name, left);
+    if (mesh && left !== undefined) screens.set(words.named('blind', mesh.id, mesh.name), left);
   }
   const blinds = own.flatMap((o) =>
     blindById(project, o.blind?.blind)?.position === 'external'
@@ -23,8 +24,10 @@ export function flowWords(project: Project, room: string): string {
       : [],
   );
   return [
-    ...[...screens].map(([name, left]) => `${name} leaves ${percent(left)} of the flow it covers.`),
-    ...(blinds.length > 0 ? [`A lowered outer blind leaves ${span(blinds)} of it.`] : []),
+    ...[...screens].map(([screen, left]) =>
+      t('airing.screen', { screen, share: words.share(left) }),
+    ),
+    ...(blinds.length > 0 ? [blindWords(words, blinds)] : []),
   ].join(' ');
 }
 
@@ -38,8 +41,9 @@ function airPast(mesh: FabricBlind): number | undefined {
   }
 }
 
-function span(shares: readonly number[]): string {
-  const least = Math.min(...shares);
-  const most = Math.max(...shares);
-  return least === most ? percent(least) : `${percent(least)} to ${percent(most)}`;
+function blindWords(words: Wording, shares: readonly number[]): string {
+  const t = words.of('rooms');
+  const least = words.share(Math.min(...shares));
+  const most = words.share(Math.max(...shares));
+  return least === most ? t('airing.blind', { share: least }) : t('airing.blinds', { least, most });
 }

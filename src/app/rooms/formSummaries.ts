@@ -1,20 +1,21 @@
 import type { Project } from '../../../lib/project/index.ts';
 import { infiltrationRate, lumpedMass, ventilationFlow } from '../../../lib/room/index.ts';
 import type { DayProfiles, Room } from '../../../lib/room/index.ts';
-import { formatQuantity } from '../../../lib/units/index.ts';
+import type { UnitSystem } from '../../../lib/units/index.ts';
+import type { Wording } from '../../words/index.ts';
 import { sumUA } from './edits.ts';
-import { MASSES } from './editing.ts';
 import { AIR_CHANGES, lossUnit, roomFigure, storeUnit } from './units.ts';
 import { temperatureText } from './verdict.ts';
 
 /** What each part of a room's form comes to: readable while it is folded. */
-export function formSummaries(project: Project, room: Room) {
+export function formSummaries(words: Wording, project: Project, room: Room) {
+  const t = words.of('rooms');
   const { units } = project;
-  const { mass, envelope, heating, cooling, airing, occupied } = room;
+  const { mass, envelope, airing, occupied } = room;
   const kWh = ({ weekday, weekend }: DayProfiles) => {
     const sum = (watts: readonly number[]) => watts.reduce((total, w) => total + w, 0);
     const mean = (5 * sum(weekday) + 2 * sum(weekend)) / 7 / 1000;
-    return `${formatQuantity('energy', mean, units, { digits: 1 })} a day`;
+    return t('summary.perDay', { energy: words.quantity('energy', mean, units, { digits: 1 }) });
   };
   const loss =
     envelope.kind === 'total'
@@ -23,29 +24,36 @@ export function formSummaries(project: Project, room: Room) {
   const air =
     infiltrationRate(room.infiltration) +
     ventilationFlow(room.ventilation, room.volume) / room.volume;
-  const held = [
-    heating ? `heated to ${temperatureText(heating.setPoint, units)}` : 'not heated',
-    cooling ? `cooled to ${temperatureText(cooling.setPoint, units)}` : 'not cooled',
-  ];
   const count = project.openings.filter((o) => o.room === room.id).length;
   return {
-    size: formatQuantity('area', room.floorArea, units, { digits: 1 }),
+    size: words.quantity('area', room.floorArea, units, { digits: 1 }),
     mass:
       mass.kind === 'class'
-        ? (MASSES.find((m) => m.value === mass.class)?.text ?? '').toLowerCase()
-        : roomFigure(lumpedMass(room).heatCapacity, storeUnit(units)),
-    airing: airing.length === 1 ? '1 rule' : `${airing.length || 'no'} rules`,
-    envelope: roomFigure(loss, lossUnit(units)),
-    air: `${roomFigure(air, { ...AIR_CHANGES, digits: 2 })}`,
+        ? t(`mass.short.${mass.class}`)
+        : roomFigure(words, lumpedMass(room).heatCapacity, storeUnit(units)),
+    airing:
+      airing.length === 0 ? t('summary.noRules') : t('summary.rules', { count: airing.length }),
+    envelope: roomFigure(words, loss, lossUnit(units)),
+    air: roomFigure(words, air, { ...AIR_CHANGES, digits: 2 }),
     people: kWh(room.people),
     appliances: kWh(room.appliances),
-    climate: held.join(', '),
+    climate: climateText(words, room, units),
     occupied:
       occupied.weekday.length + occupied.weekend.length === 0
-        ? 'never'
-        : `${weekHours(room)} h a week`,
-    openings: String(count || 'none'),
+        ? t('summary.never')
+        : t('summary.weekHours', { hours: words.decimal(String(weekHours(room))) }),
+    openings: count === 0 ? t('summary.none') : String(count),
   };
+}
+
+function climateText(words: Wording, room: Room, units: UnitSystem): string {
+  const t = words.of('rooms');
+  const { heating, cooling } = room;
+  const heated = heating && temperatureText(words, heating.setPoint, units);
+  const cooled = cooling && temperatureText(words, cooling.setPoint, units);
+  if (heated && cooled) return t('summary.heatedAndCooled', { heating: heated, cooling: cooled });
+  if (heated) return t('summary.heated', { heating: heated });
+  return cooled ? t('summary.cooled', { cooling: cooled }) : t('summary.neither');
 }
 
 /** Hours of a week in which somebody is in; overlapping spans count once. */

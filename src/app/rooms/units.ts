@@ -1,5 +1,6 @@
 import { toSI } from '../../../lib/units/index.ts';
 import type { UnitSystem } from '../../../lib/units/index.ts';
+import type { Wording } from '../../words/index.ts';
 
 /** How a figure of a room is shown: its unit, and how much of the project's unit that is. */
 export interface RoomUnit {
@@ -43,9 +44,13 @@ export function storeUnit(system: UnitSystem): RoomUnit {
 }
 
 /** A figure of the project in its shown unit, with as few decimals as it needs. */
-export function roomFigure(value: number, { symbol, size, digits }: RoomUnit): string {
-  const text = Number((value / size).toFixed(digits)).toLocaleString('en', {
-    maximumFractionDigits: digits,
-  });
+export function roomFigure(
+  words: Wording,
+  value: number,
+  { symbol, size, digits }: RoomUnit,
+): string {
+  const rounded = Number((value / size).toFixed(digits));
+  const [, decimals = ''] = String(rounded).split('.');
+  const text = words.number(rounded, decimals.length);
   return symbol ? `${text}\u00a0${symbol}` : text;
 }

@@ -1,114 +1,159 @@
+import { DIN_REGIONS } from '../../../lib/room/index.ts';
 import type { CriterionResult } from '../../../lib/room/index.ts';
-import type { Project } from '../../../lib/project/index.ts';
+import type { ProjectSettings } from '../../../lib/project/index.ts';
 import { fromSI, unitOf } from '../../../lib/units/index.ts';
 import type { UnitSystem } from '../../../lib/units/index.ts';
+import type { Wording } from '../../words/index.ts';
 import type { RoomSummary } from '../../worker/api.ts';
 import { hoursText, plainTemperature } from '../charts/room/describe.ts';
-import { figure, measured } from '../charts/words.ts';
-
-type Criterion = Project['settings']['criterion'];
 
 /** A temperature kept in C, with as many decimals as it needs. */
-export function temperatureText(celsius: number, units: UnitSystem): string {
+export function temperatureText(words: Wording, celsius: number, units: UnitSystem): string {
   return plainTemperature(
+    words,
     fromSI('temperature', units, celsius),
     unitOf('temperature', units).symbol,
   );
 }
 
 /** A share with a decimal where it needs one: `10 %`, `17.6 %`. */
-export function shareText(share: number): string {
+export function shareText(words: Wording, share: number): string {
   const percent = share * 100;
-  const digits = Math.abs(percent - Math.round(percent)) < 0.05 ? 0 : 1;
-  return measured(percent, digits, '%');
+  return words.share(share, Math.abs(percent - Math.round(percent)) < 0.05 ? 0 : 1);
 }
 
 /** The figure of a criterion, or its limit, in shown units. */
 export function criterionFigure(
+  words: Wording,
   unit: CriterionResult['unit'],
   value: number,
   units: UnitSystem,
 ): string {
-  if (unit === '1') return measured(value * 100, 1, '%');
-  if (unit === 'h') return measured(value, 0, 'h');
-  return measured(fromSI('degreeHours', units, value), 0, unitOf('degreeHours', units).symbol);
+  if (unit === '1') return words.share(value, 1);
+  if (unit === 'h') return words.measured(value, 0, 'h');
+  const { symbol } = unitOf('degreeHours', units);
+  return words.measured(fromSI('degreeHours', units, value), 0, symbol);
 }
 
 /** The same for a limit: no decimals it does not have. */
 export function limitFigure(
+  words: Wording,
   unit: CriterionResult['unit'],
   value: number,
   units: UnitSystem,
 ): string {
-  return unit === '1' ? shareText(value) : criterionFigure(unit, value, units);
+  return unit === '1' ? shareText(words, value) : criterionFigure(words, unit, value, units);
 }
 
 /** The title of a criterion with its temperature in shown units. */
 export function criterionTitle(
+  words: Wording,
   { title }: Pick<CriterionResult, 'title'>,
   units: UnitSystem,
 ): string {
   return title.replace(/(\d+(?:\.\d+)?) C\b/, (_, celsius: string) =>
-    temperatureText(Number(celsius), units),
+    temperatureText(words, Number(celsius), units),
   );
 }
 
-/** What a limit is held against, as it stands in a sentence. */
-const OF: Record<Criterion, string> = {
-  shareAbove: 'of the year',
-  adaptive: 'of the hours over the adaptive bound',
-  bedroomNights: 'of the night hours over',
-  din4108: 'over',
-};
-
 /** The answer in two sentences: the hours, and whether the deciding limit is kept. */
 export function roomVerdict(
+  words: Wording,
   room: Pick<RoomSummary, 'name' | 'without' | 'with'>,
-  settings: Project['settings'],
+  settings: ProjectSettings,
   units: UnitSystem,
 ): { hours: string; limit: string } {
-  const limit = temperatureText(settings.overheatingLimit, units);
+  const t = words.of('rooms');
   const { without, with: shaded } = room;
+  const of = { room: room.name, limit: temperatureText(words, settings.overheatingLimit, units) };
   const hours =
     without.hotHours + shaded.hotHours === 0
-      ? `${room.name} is never over ${limit}, neither without shading nor with it.`
-      : `${room.name}: ${hoursText(without.hotHours)} over ${limit} without shading, ${figure(shaded.hotHours)} with.`;
-  return { hours, limit: limitWords(without.chosen, shaded.chosen, units) };
+      ? t('never', of)
+      : t('verdict.hours', {
+          ...of,
+          bare: hoursText(words, without.hotHours),
+          shaded: words.figure(shaded.hotHours),
+        });
+  return { hours, limit: limitWords(words, without.chosen, shaded.chosen, settings, units) };
 }
 
-function limitWords(bare: CriterionResult, shaded: CriterionResult, units: UnitSystem): string {
+function limitWords(
+  words: Wording,
+  bare: CriterionResult,
+  shaded: CriterionResult,
+  settings: ProjectSettings,
+  units: UnitSystem,
+): string {
   if (bare.limit === undefined) return '';
-  const temperature = /(\d+(?:\.\d+)?) C\b/.exec(bare.title)?.[1];
-  const over = OF[bare.id as Criterion] ?? '';
-  const of =
-    temperature !== undefined && over.endsWith('over')
-      ? `${over} ${temperatureText(Number(temperature), units)}`
-      : over;
-  const limit = `The limit of ${limitFigure(bare.unit, bare.limit, units)} ${of}`;
-  const figures = `(${criterionFigure(bare.unit, bare.value, units)} without, ${criterionFigure(shaded.unit, shaded.value, units)} with)`;
-  if (bare.met && shaded.met) return `${limit} is kept both without and with ${figures}.`;
-  if (shaded.met) return `${limit} is broken without and kept with ${figures}.`;
-  if (bare.met) return `${limit} is kept without and broken with ${figures}.`;
-  return `${limit} is broken both without and with ${figures}.`;
+  const given = {
+    limit: limitText(words, bare, bare.limit, settings, units),
+    bare: criterionFigure(words, bare.unit, bare.value, units),
+    shaded: criterionFigure(words, shaded.unit, shaded.value, units),
+  };
+  const t = words.of('rooms');
+  if (bare.met && shaded.met) return t('verdict.keptBoth', given);
+  if (shaded.met) return t('verdict.keptWith', given);
+  return bare.met ? t('verdict.keptWithout', given) : t('verdict.brokenBoth', given);
+}
+
+/** Where bedrooms are too warm at night, C: CIBSE TM59:2017, 4.2 b. */
+const NIGHT_LIMIT = 26;
+
+/** A limit and what it is held against. */
+function limitText(
+  words: Wording,
+  { id, unit }: CriterionResult,
+  value: number,
+  settings: ProjectSettings,
+  units: UnitSystem,
+): string {
+  const t = words.of('rooms');
+  const limit = limitFigure(words, unit, value, units);
+  switch (id) {
+    case 'bedroomNights':
+      return t('verdict.limit.bedroomNights', {
+        limit,
+        temperature: temperatureText(words, NIGHT_LIMIT, units),
+      });
+    case 'din4108':
+      return t('verdict.limit.din4108', {
+        limit,
+        temperature: temperatureText(words, DIN_REGIONS[settings.dinRegion], units),
+      });
+    case 'adaptive':
+      return t('verdict.limit.adaptive', { limit });
+    default:
+      return t('verdict.limit.shareAbove', { limit });
+  }
 }
 
 /** How the room's heating fares, in a sentence or two. */
 export function heatingWords(
+  words: Wording,
   room: Pick<RoomSummary, 'without' | 'with'>,
   units: UnitSystem,
 ): string {
-  const { without, with: shaded } = room;
-  const energy = (kWh: number) =>
-    measured(fromSI('energy', units, kWh), 0, unitOf('energy', units).symbol);
-  if (without.heatingKWh + shaded.heatingKWh < 0.5) return 'The room needs no heating.';
-  const more = shaded.heatingKWh - without.heatingKWh;
-  const share =
-    without.heatingKWh > 0 ? ` (${shareText(Math.abs(more) / without.heatingKWh)})` : '';
-  const cost =
-    Math.abs(more) < 0.5
-      ? 'The shading costs no heat.'
-      : more > 0
-        ? `The shading costs ${energy(more)} of heat a year${share}.`
-        : `The shading saves ${energy(-more)} of heat a year${share}.`;
-  return `The room needs ${energy(without.heatingKWh)} of heat a year without shading and ${energy(shaded.heatingKWh)} with. ${cost}`;
+  const t = words.of('rooms');
+  const bare = room.without.heatingKWh;
+  const shaded = room.with.heatingKWh;
+  const { symbol } = unitOf('energy', units);
+  const energyText = (kWh: number) => words.measured(fromSI('energy', units, kWh), 0, symbol);
+  if (bare + shaded < 0.5) return t('heating.none');
+  const needs = t('heating.needs', { bare: energyText(bare), shaded: energyText(shaded) });
+  return `${needs} ${costWords(words, bare, shaded, energyText)}`;
+}
+
+function costWords(
+  words: Wording,
+  bare: number,
+  shaded: number,
+  energyText: (kWh: number) => string,
+): string {
+  const t = words.of('rooms');
+  const more = shaded - bare;
+  if (Math.abs(more) < 0.5) return t('heating.costsNothing');
+  const energy = energyText(Math.abs(more));
+  if (bare <= 0) return more > 0 ? t('heating.costs', { energy }) : t('heating.saves', { energy });
+  const share = shareText(words, Math.abs(more) / bare);
+  return t(more > 0 ? 'heating.costsShare' : 'heating.savesShare', { energy, share });
 }

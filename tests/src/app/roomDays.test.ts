@@ -22,7 +22,10 @@ import {
 } from '../../../src/app/charts/room/duration.ts';
 import { loadRoomYear } from '../../../src/app/charts/room/roomYear.ts';
 import type { RoomSource } from '../../../src/app/charts/room/roomYear.ts';
+import { Words } from '../../../src/words/index.ts';
 
+const english = await Words.load('en', ['rooms', 'charts']);
+const german = await Words.load('de', ['rooms', 'charts']);
 const YEAR = 2026;
 const ZONE = 'America/New_York';
 /** Hour 0 is midnight of the standard clock. */
@@ -158,23 +161,35 @@ describe('the words of the day charts', () => {
 
   it('count the hot hours and name their days', async () => {
     const data = await loadRoomYear(source(hot, cool), 'room', 25, 'imperial');
-    const words = describeDays(data!, 'Attic').replaceAll('\u00a0', ' ');
+    const words = describeDays(english, data!, 'Attic').replaceAll('\u00a0', ' ');
     // 25 C is 77 F and 27 C 80.6 F; day 200 from 0 is 20 July.
     expect(words).toContain('Hours over 77 °F in Attic');
     expect(words).toContain(
       'Without shading there are 24 hours on 1 day, with it there is no such',
     );
     expect(words).toContain('the first such day is 20 July, the last 20 July');
-    const { when, what } = readDay(data!, 200);
+    const { when, what } = readDay(english, data!, 200);
     expect(when).toBe('Monday 20 July');
     expect(what.replaceAll('\u00a0', ' ')).toBe(
       'without 24 hours (up to 80.6 °F), with 0 hours (up to 68.0 °F)',
     );
   });
 
+  it('say the same in German', async () => {
+    const data = (await loadRoomYear(source(hot, cool), 'room', 25, 'imperial'))!;
+    const words = describeDays(german, data, 'Dach').replaceAll('\u00a0', ' ');
+    expect(words).toContain('Ohne Sonnenschutz: 24 Stunden an 1 Tag');
+    expect(words).toContain('ist der erste solche Tag der 20. Juli, der letzte der 20. Juli');
+    const { when, what } = readDay(german, data, 200);
+    expect(when).toMatch(/^Montag,? 20\. Juli$/);
+    expect(what.replaceAll('\u00a0', ' ')).toBe(
+      'ohne Sonnenschutz 24 Stunden (bis 80,6 °F), mit 0 Stunden (bis 68,0 °F)',
+    );
+  });
+
   it('say so where it is never too hot', async () => {
     const data = await loadRoomYear(source(cool, cool), 'room', 25, 'metric');
-    expect(describeDays(data!, 'Attic').replaceAll('\u00a0', ' ')).toBe(
+    expect(describeDays(english, data!, 'Attic').replaceAll('\u00a0', ' ')).toBe(
       'Attic is never over 25 °C, neither without shading nor with it.',
     );
   });
@@ -185,12 +200,12 @@ describe('the words of the day charts', () => {
       const counted = values.filter((value) => value > limit).length;
       expect(hoursAbove(data.without.ranked, limit)).toBe(counted);
     }
-    const table = durationTable(data);
+    const table = durationTable(english, data);
     expect([table.cell(0, 0), table.cell(0, 1)]).toEqual([1, Math.max(...values)]);
     expect(table.cell(HOURS - 1, 1)).toBe(Math.min(...values));
     const over = values.filter((value) => value > 25).length;
     expect(shownHours(data)).toBeGreaterThan(over);
-    expect(describeDuration(data, 'Attic').replaceAll('\u00a0', ' ')).toContain(
+    expect(describeDuration(english, data, 'Attic').replaceAll('\u00a0', ' ')).toContain(
       `over 25 °C, ${over.toLocaleString('en')} hours without shading and 0 hours with it`,
     );
     // From the warmest hour at the left down to the one at the right end.

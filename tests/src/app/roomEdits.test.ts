@@ -21,6 +21,7 @@ import { formSummaries } from '../../../src/app/rooms/formSummaries.ts';
 import {
   addLayer,
   addSurface,
+  layerName,
   materialOfLayer,
   removeSurface,
   setMassKind,
@@ -28,7 +29,10 @@ import {
 } from '../../../src/app/rooms/massEdits.ts';
 import { materials } from '../../../src/library/materials.ts';
 import { EXAMPLES, exampleText, shippedLibrary } from '../../lib/project/library.ts';
+import { Words } from '../../../src/words/index.ts';
 
+const english = await Words.load('en', ['rooms', 'library']);
+const german = await Words.load('de', ['rooms', 'library']);
 const library = shippedLibrary();
 
 function example(name: (typeof EXAMPLES)[number]): Project {
@@ -40,15 +44,15 @@ function example(name: (typeof EXAMPLES)[number]): Project {
 type Edit = (draft: Project, room: Project['rooms'][number], at: number) => unknown;
 
 const edits: Record<string, Edit> = {
-  add: (draft) => addRoom(draft),
+  add: (draft) => addRoom(english, draft),
   copy: (draft, room) => copyRoom(draft, room.id),
   delete: (draft, room, at) => deleteRoom(draft, room.id, draft.rooms[at % draft.rooms.length].id),
   // No smaller than any example's openings need walls for.
   area: (_, room, at) => setFloorArea(room, 40 + at * 7),
-  class: (_, room) => setMassKind(room, 'class'),
-  value: (_, room) => setMassKind(room, 'value'),
-  layers: (_, room) => setMassKind(room, 'layers'),
-  surface: (_, room) => addSurface(room),
+  class: (_, room) => setMassKind(english, room, 'class'),
+  value: (_, room) => setMassKind(english, room, 'value'),
+  layers: (_, room) => setMassKind(english, room, 'layers'),
+  surface: (_, room) => addSurface(english, room),
   noSurface: (_, room, at) => removeSurface(room, at),
   layer: (_, room, at) => {
     const surface = room.mass.kind === 'layers' ? room.mass.surfaces[at] : undefined;
@@ -58,9 +62,9 @@ const edits: Record<string, Edit> = {
     const surface = room.mass.kind === 'layers' ? room.mass.surfaces[at] : undefined;
     if (surface) setMaterial(surface.layers[0], materials[(at * 7) % materials.length].id);
   },
-  total: (_, room) => setEnvelopeKind(room, 'total'),
-  parts: (_, room) => setEnvelopeKind(room, 'parts'),
-  addPart: (_, room) => addPart(room),
+  total: (_, room) => setEnvelopeKind(english, room, 'total'),
+  parts: (_, room) => setEnvelopeKind(english, room, 'parts'),
+  addPart: (_, room) => addPart(english, room),
   // The last part stays: a room without openings could lose no heat without it.
   removePart: (_, room, at) => {
     const { envelope } = room;
@@ -72,8 +76,8 @@ const edits: Record<string, Edit> = {
     const { envelope } = room;
     if (envelope.kind === 'parts') renamePart(room, at % envelope.parts.length, 'Wall');
   },
-  night: (_, room) => addRule(room, 'night'),
-  day: (_, room) => addRule(room, 'day'),
+  night: (_, room) => addRule(english, room, 'night'),
+  day: (_, room) => addRule(english, room, 'day'),
   up: (_, room, at) => moveEntry(room.airing, at, -1),
   down: (_, room, at) => moveEntry(room.airing, at, 1),
   usual: (_, room) => Object.assign(room, usualProfiles(room)),
@@ -144,16 +148,16 @@ describe('edits of rooms', () => {
   it('go on with the heat storage and the losses there were', () => {
     const [room] = example('studio').rooms;
     const mass = lumpedMass(room);
-    setMassKind(room, 'value');
+    setMassKind(english, room, 'value');
     expect(lumpedMass(room)).toEqual(mass);
     // By hand: walls 48 x 0.12 + roof 43 x 0.09 to outdoors, floor 38 x 0.11 to the ground.
-    setEnvelopeKind(room, 'total');
+    setEnvelopeKind(english, room, 'total');
     expect(room.envelope).toEqual({ kind: 'total', UA: 9.63, groundUA: 4.18 });
   });
 
   it('start layers from a light room of its size, and know their materials again', () => {
     const [room] = example('studio').rooms;
-    setMassKind(room, 'layers');
+    setMassKind(english, room, 'layers');
     if (room.mass.kind !== 'layers') throw new Error('changed');
     // EN ISO 13790:2008, table 12: a very light room stores 80, a light one 110 kJ/m2K of floor;
     // boards on a timber frame lie about there.
@@ -184,6 +188,41 @@ describe('edits of rooms', () => {
   });
 });
 
+describe('names of what is new', () => {
+  it('are in the language of the page', () => {
+    const draft = example('studio');
+    const { parts, rule } = madeIn(english, draft);
+    expect(parts).toEqual(['Walls', 'Roof', 'Floor', 'Wall']);
+    expect(rule).toBe('Night airing, tilted');
+    const made = madeIn(german, draft);
+    expect(made.parts).toEqual(['Wände', 'Dach', 'Boden', 'Wand']);
+    expect(made.rule).toBe('Nachtlüftung, gekippt');
+    expect(draft.rooms.map((room) => room.name)).toEqual(['Studio', 'Room', 'Raum']);
+    expect(checkProject(draft, library).problems).toEqual([]);
+  });
+
+  it('of materials follow the page, whatever the project keeps', () => {
+    const [room] = example('studio').rooms;
+    setMassKind(german, room, 'layers');
+    if (room.mass.kind !== 'layers') throw new Error('changed');
+    const [floor] = room.mass.surfaces;
+    expect(floor.name).toBe('Boden');
+    expect(layerName(english, floor.layers[0])).toBe('Timber, softwood');
+    expect(layerName(german, floor.layers[0])).not.toBe('Timber, softwood');
+    expect(layerName(german, { ...floor.layers[0], name: 'Own floor' })).toBe('Own floor');
+  });
+});
+
+/** A room made on a page of a language, with one more wall. */
+function madeIn(words: Words, draft: Project): { parts: string[]; rule?: string } {
+  const id = addRoom(words, draft);
+  const room = draft.rooms.find((r) => r.id === id)!;
+  addPart(words, room);
+  const { envelope, airing } = room;
+  const parts = envelope.kind === 'parts' ? envelope.parts.map((part) => part.name) : [];
+  return { parts, rule: airing[0].name };
+}
+
 describe('filling hours', () => {
   it('fills the hours the clock passes from the first time to the second', () => {
     const hour = fc.integer({ min: 0, max: 23 });
@@ -207,7 +246,7 @@ describe('summaries of the form', () => {
   it('add up the hours somebody is in', () => {
     const project = example('studio');
     // 9:00 to 18:00 on five days, 10:00 to 13:00 on two: 51 hours.
-    expect(formSummaries(project, project.rooms[0]).occupied).toBe('51 h a week');
+    expect(formSummaries(english, project, project.rooms[0]).occupied).toBe('51 h a week');
     const room = structuredClone(project.rooms[0]);
     // Spans that lap over midnight and over each other: 22:00 to 8:00 is ten hours.
     room.occupied = {
@@ -217,12 +256,13 @@ describe('summaries of the form', () => {
       ],
       weekend: [],
     };
-    expect(formSummaries(project, room).occupied).toBe('50 h a week');
+    expect(formSummaries(english, project, room).occupied).toBe('50 h a week');
   });
 
   it('give the heat of people as the mean of a week', () => {
     const project = example('studio');
     // 8 hours of 90 W on five days and 3 on two, in kWh a day: (5 x 0.72 + 2 x 0.27) / 7 = 0.59.
-    expect(formSummaries(project, project.rooms[0]).people).toBe('0.6 kWh a day');
+    expect(formSummaries(english, project, project.rooms[0]).people).toBe('0.6 kWh a day');
+    expect(formSummaries(german, project, project.rooms[0]).people).toBe('0,6 kWh am Tag');
   });
 });

@@ -5,7 +5,10 @@ import type { RoomDetail } from '../../../lib/study/index.ts';
 import type { RoomScheme, RoomSummary, RunReply } from '../../../src/worker/api.ts';
 import { EngineHost } from '../../../src/worker/host.ts';
 import { blameWords, causeRows, causeTable } from '../../../src/app/charts/room/causeRows.ts';
+import { Words } from '../../../src/words/index.ts';
 
+const english = await Words.load('en', ['rooms']);
+const german = await Words.load('de', ['rooms']);
 const host = new EngineHost();
 const LIVING = bellingham.rooms[0].id;
 const BEDROOM = bellingham.rooms[1].id;
@@ -71,7 +74,7 @@ describe('what heats a room', () => {
   });
 
   it('is drawn with the greatest cause first and nothing of weight left out', () => {
-    const rows = causeRows(details.without, details.with, (id) => id);
+    const rows = causeRows(english, details.without, details.with, (id) => id);
     for (let i = 1; i < rows.length; i++) {
       expect(rows[i - 1].without).toBeGreaterThanOrEqual(rows[i].without);
     }
@@ -83,11 +86,14 @@ describe('what heats a room', () => {
   });
 
   it('names the opening to blame', () => {
-    const rows = causeRows(details.without, details.with, (id) => `<${id}>`);
+    const rows = causeRows(english, details.without, details.with, (id) => `<${id}>`);
     const suns = details.without.causes.causes.filter((c) => c.kind === 'opening');
     const worst = suns.reduce((a, b) => (b.degreeHours > a.degreeHours ? b : a));
-    const words = blameWords(rows, '25 °C');
+    const words = blameWords(english, rows, '25 °C');
     expect(words).toContain(`comes through <${worst.opening}> than through any other opening`);
+    expect(blameWords(german, rows, '25 °C')).toMatch(
+      new RegExp(`^Ohne Sonnenschutz kommt am meisten Wärme über 25 °C durch <${worst.opening}>: `),
+    );
   });
 
   it('says so where the room is never too hot', () => {
@@ -97,7 +103,8 @@ describe('what heats a room', () => {
     };
     expect(
       blameWords(
-        causeRows(cool, cool, (id) => id),
+        english,
+        causeRows(english, cool, cool, (id) => id),
         '25 °C',
       ),
     ).toBe(
@@ -106,8 +113,8 @@ describe('what heats a room', () => {
   });
 
   it('is a table in the units of the page', () => {
-    const rows = causeRows(details.without, details.with, (id) => id);
-    const table = causeTable(rows, '°F h', (kelvinHours) => kelvinHours * 1.8);
+    const rows = causeRows(english, details.without, details.with, (id) => id);
+    const table = causeTable(english, rows, '°F h', (kelvinHours) => kelvinHours * 1.8);
     expect(table.rowCount).toBe(rows.length);
     expect(table.columns[1].head).toBe('Without (°F h)');
     expect(table.cell(0, 1)).toBeCloseTo(rows[0].without * 1.8, 9);

@@ -17,7 +17,10 @@ import {
   roomVerdict,
   shareText,
 } from '../../../src/app/rooms/verdict.ts';
+import { Words } from '../../../src/words/index.ts';
 
+const english = await Words.load('en', ['rooms']);
+const german = await Words.load('de', ['rooms']);
 const plain = (text: string) => text.replaceAll('\u00a0', ' ');
 const calendar = buildCalendar('UTC', 2026, 0);
 const { settings } = defaultProject();
@@ -72,30 +75,31 @@ describe('the verdict of a room', () => {
       'The limit of 10 % of the year is kept without and broken with (10.0 % without, 10.0 % with).',
     ],
   ])('of %i and %i hours says whether the limit is kept', (bare, shaded, expected) => {
-    const { limit } = roomVerdict(room(bare, shaded, usual), settings, 'metric');
+    const { limit } = roomVerdict(english, room(bare, shaded, usual), settings, 'metric');
     expect(plain(limit)).toBe(expected);
   });
 
   it('begins with the hours', () => {
-    const { hours } = roomVerdict(room(1543, 748, usual), settings, 'metric');
+    const { hours } = roomVerdict(english, room(1543, 748, usual), settings, 'metric');
     expect(plain(hours)).toBe('Studio: 1,543 hours over 25 °C without shading, 748 with.');
   });
 
   it('speaks of one hour as one', () => {
-    const { hours } = roomVerdict(room(1, 0, usual), settings, 'metric');
+    const { hours } = roomVerdict(english, room(1, 0, usual), settings, 'metric');
     expect(plain(hours)).toBe('Studio: 1 hour over 25 °C without shading, 0 with.');
   });
 
   it('says so where it is never too hot', () => {
-    const { hours } = roomVerdict(room(0, 0, usual), settings, 'metric');
+    const { hours } = roomVerdict(english, room(0, 0, usual), settings, 'metric');
     expect(plain(hours)).toBe('Studio is never over 25 °C, neither without shading nor with it.');
   });
 
   it('is in the units of the page', () => {
     // 25 C is 77 F, 26 C 78.8 F; 1,200 Kh are 2,160 F h: NIST SP 811 (2008), B.8 and 8.5.
-    const words = roomVerdict(room(10, 5, usual), settings, 'imperial');
+    const words = roomVerdict(english, room(10, 5, usual), settings, 'imperial');
     expect(plain(words.hours)).toContain('over 77 °F');
     const din = roomVerdict(
+      english,
       room(500, 10, (t) => dinDegreeHours(t, 'B')),
       { ...settings, criterion: 'din4108' },
       'imperial',
@@ -108,6 +112,7 @@ describe('the verdict of a room', () => {
 
   it('of nights names the night hours and their temperature', () => {
     const { limit } = roomVerdict(
+      english,
       room(2000, 0, (t) => bedroomNights(t, calendar)),
       settings,
       'metric',
@@ -122,7 +127,7 @@ describe('the verdict of a room', () => {
     fc.assert(
       fc.property(hours, hours, (bare, shaded) => {
         const of = room(bare, shaded, usual);
-        const { limit } = roomVerdict(of, settings, 'metric');
+        const { limit } = roomVerdict(english, of, settings, 'metric');
         const says = /is (.*) \(/.exec(limit)![1];
         const word = (met?: boolean) => (met ? 'kept' : 'broken');
         const same = of.without.chosen.met === of.with.chosen.met;
@@ -136,20 +141,47 @@ describe('the verdict of a room', () => {
   });
 });
 
+describe('the verdict of a room in German', () => {
+  it('says the same with a decimal comma and the units of the page', () => {
+    const { hours, limit } = roomVerdict(german, room(1543, 748, usual), settings, 'metric');
+    expect(plain(hours)).toBe(
+      'Studio: 1.543 Stunden über 25 °C ohne Sonnenschutz, 748 mit Sonnenschutz.',
+    );
+    expect(plain(limit)).toBe(
+      'Der Grenzwert von 10 % des Jahres ist ohne Sonnenschutz überschritten, mit Sonnenschutz eingehalten (17,6 % ohne, 8,5 % mit).',
+    );
+    const din = roomVerdict(
+      german,
+      room(500, 10, (t) => dinDegreeHours(t, 'B')),
+      { ...settings, criterion: 'din4108' },
+      'imperial',
+    );
+    expect(plain(din.limit)).toMatch(/^Der Grenzwert von 2\.160 °F h über 78,8 °F ist ohne/);
+  });
+
+  it('says what the shading costs in heat', () => {
+    const heated = { without: outcome(0, usual, 1000), with: outcome(0, usual, 1065) };
+    expect(plain(heatingWords(german, heated, 'metric'))).toBe(
+      'Der Raum braucht ohne Sonnenschutz 1.000 kWh Wärme im Jahr, mit Sonnenschutz 1.065 kWh. Der Sonnenschutz kostet 65 kWh Wärme im Jahr (6,5 %).',
+    );
+    expect(roomFigure(german, 0.125, { symbol: '1/h', size: 1, digits: 3 })).toBe('0,125\u00a01/h');
+  });
+});
+
 describe('titles of criteria', () => {
   it('show their temperature in the units of the page', () => {
     const warm = degreeHours(year(10), 25.5);
-    expect(plain(criterionTitle(warm, 'metric'))).toBe('Degree-hours over 25.5 °C');
-    expect(plain(criterionTitle(warm, 'imperial'))).toBe('Degree-hours over 77.9 °F');
+    expect(plain(criterionTitle(english, warm, 'metric'))).toBe('Degree-hours over 25.5 °C');
+    expect(plain(criterionTitle(english, warm, 'imperial'))).toBe('Degree-hours over 77.9 °F');
     const nights = bedroomNights(year(0), calendar);
-    expect(plain(criterionTitle(nights, 'imperial'))).toBe(
+    expect(plain(criterionTitle(english, nights, 'imperial'))).toBe(
       'Share of the hours from 22:00 to 07:00 over 78.8 °F',
     );
   });
 
   it('have shares with a decimal only where there is one', () => {
-    expect(plain(shareText(0.1))).toBe('10 %');
-    expect(plain(shareText(0.025))).toBe('2.5 %');
+    expect(plain(shareText(english, 0.1))).toBe('10 %');
+    expect(plain(shareText(english, 0.025))).toBe('2.5 %');
   });
 });
 
@@ -160,17 +192,17 @@ describe('the words on heating', () => {
   });
 
   it('say what the shading costs or saves', () => {
-    expect(plain(heatingWords(heated(1000, 1065), 'metric'))).toBe(
+    expect(plain(heatingWords(english, heated(1000, 1065), 'metric'))).toBe(
       'The room needs 1,000 kWh of heat a year without shading and 1,065 kWh with. The shading costs 65 kWh of heat a year (6.5 %).',
     );
-    expect(plain(heatingWords(heated(1000, 990), 'metric'))).toContain('saves 10 kWh');
-    expect(plain(heatingWords(heated(1000, 1000), 'metric'))).toContain('costs no heat');
-    expect(heatingWords(heated(0, 0), 'metric')).toBe('The room needs no heating.');
+    expect(plain(heatingWords(english, heated(1000, 990), 'metric'))).toContain('saves 10 kWh');
+    expect(plain(heatingWords(english, heated(1000, 1000), 'metric'))).toContain('costs no heat');
+    expect(heatingWords(english, heated(0, 0), 'metric')).toBe('The room needs no heating.');
   });
 
   it('are in the units of the page', () => {
     // 1 kWh is 3.412142 kBtu: NIST SP 811 (2008), B.8, 1 Btu = 1055.056 J.
-    expect(plain(heatingWords(heated(1000, 1065), 'imperial'))).toContain('3,412 kBtu');
+    expect(plain(heatingWords(english, heated(1000, 1065), 'imperial'))).toContain('3,412 kBtu');
   });
 });
 
@@ -185,8 +217,8 @@ describe('units of a room', () => {
   });
 
   it('show a figure with no more decimals than it needs', () => {
-    expect(plain(roomFigure(113, volumeUnit('metric')))).toBe('113 m³');
-    expect(plain(roomFigure(4_180_000, storeUnit('metric')))).toBe('4,180 kJ/K');
-    expect(plain(roomFigure(100, volumeUnit('imperial')))).toBe('3,531 ft³');
+    expect(plain(roomFigure(english, 113, volumeUnit('metric')))).toBe('113 m³');
+    expect(plain(roomFigure(english, 4_180_000, storeUnit('metric')))).toBe('4,180 kJ/K');
+    expect(plain(roomFigure(english, 100, volumeUnit('imperial')))).toBe('3,531 ft³');
   });
 });

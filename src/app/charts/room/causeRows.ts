@@ -1,7 +1,7 @@
 import type { CauseKind } from '../../../../lib/room/index.ts';
 import type { RoomDetail } from '../../../../lib/study/index.ts';
+import type { Wording } from '../../../words/index.ts';
 import type { FigureTable } from '../../parts/figure/table.ts';
-import { percent } from '../words.ts';
 
 /** One source of heat in the hours over the limit, without and with shading. */
 export interface CauseRow {
@@ -17,24 +17,17 @@ export interface CauseRow {
   shareWith: number;
 }
 
-const NAMES: Record<Exclude<CauseKind, 'opening'>, string> = {
-  people: 'People',
-  appliances: 'Lights and appliances',
-  outdoorAir: 'Warm air from outside',
-  envelope: 'Warmth through walls, roof, floor and panes',
-  heating: 'Heat left over from heating',
-  cooling: 'Cooling',
-};
-
 /** Smallest share that gets a bar of its own. */
 const LEAST = 0.005;
 
 /** What heats a room, the greatest part without shading first. */
 export function causeRows(
+  words: Wording,
   without: RoomDetail,
   shaded: RoomDetail,
   nameOf: (opening: string) => string,
 ): CauseRow[] {
+  const t = words.of('rooms');
   const key = (kind: string, opening = '') => `${kind}|${opening}`;
   const after = new Map(shaded.causes.causes.map((c) => [key(c.kind, c.opening), c]));
   return without.causes.causes
@@ -44,7 +37,7 @@ export function causeRows(
       return {
         kind,
         ...(opening === undefined ? {} : { opening }),
-        name: kind === 'opening' ? nameOf(opening ?? '') : NAMES[kind],
+        name: kind === 'opening' ? nameOf(opening ?? '') : t(`causes.${kind}`),
         without: degreeHours,
         with: left?.degreeHours ?? 0,
         shareWithout: share,
@@ -56,48 +49,73 @@ export function causeRows(
 }
 
 /** Sentences that name the opening to blame. */
-export function blameWords(rows: readonly CauseRow[], limit: string): string {
+export function blameWords(words: Wording, rows: readonly CauseRow[], limit: string): string {
   const suns = rows.filter((row) => row.kind === 'opening');
-  const total = (pick: (row: CauseRow) => number) => suns.reduce((sum, row) => sum + pick(row), 0);
   const topOf = (pick: (row: CauseRow) => number) =>
     suns.toSorted((a, b) => pick(b) - pick(a)).find((row) => pick(row) > 0);
   const bare = topOf((row) => row.shareWithout);
   const left = topOf((row) => row.shareWith);
-  const words: string[] = [];
-  if (bare) {
-    words.push(
-      `Without shading more of the heat over ${limit} comes through ${bare.name} than through any ` +
-        `other opening: ${percent(bare.shareWithout)}; all glass together brings ` +
-        `${percent(total((row) => row.shareWithout))}.`,
-    );
-  } else if (rows.some((row) => row.without > 0)) {
-    words.push(`Without shading the sun has no part in it.`);
-  } else words.push(`Without shading the room is never over ${limit}.`);
-  if (left) {
-    const same = left === bare;
-    words.push(
-      same
-        ? `With shading it still is the first, with ${percent(left.shareWith)} of what is left.`
-        : `With shading it is ${left.name}, with ${percent(left.shareWith)} of what is left.`,
-    );
-  } else if (!rows.some((row) => row.with > 0)) {
-    words.push(`With shading the room is never over ${limit}.`);
+  return [bareWords(words, rows, bare, limit), leftWords(words, rows, bare, left, limit)]
+    .filter(Boolean)
+    .join(' ');
+}
+
+function bareWords(
+  words: Wording,
+  rows: readonly CauseRow[],
+  first: CauseRow | undefined,
+  limit: string,
+): string {
+  const t = words.of('rooms');
+  if (first) {
+    const all = rows
+      .filter((row) => row.kind === 'opening')
+      .reduce((sum, row) => sum + row.shareWithout, 0);
+    return t('causes.bare', {
+      limit,
+      opening: first.name,
+      share: words.share(first.shareWithout),
+      all: words.share(all),
+    });
   }
-  return words.join(' ');
+  if (rows.some((row) => row.without > 0)) return t('causes.noSun');
+  return t('causes.bareNever', { limit });
+}
+
+function leftWords(
+  words: Wording,
+  rows: readonly CauseRow[],
+  bare: CauseRow | undefined,
+  first: CauseRow | undefined,
+  limit: string,
+): string {
+  const t = words.of('rooms');
+  if (first) {
+    const share = words.share(first.shareWith);
+    if (first === bare) return t('causes.sameFirst', { share });
+    return t('causes.otherFirst', { opening: first.name, share });
+  }
+  return rows.some((row) => row.with > 0) ? '' : t('causes.shadedNever', { limit });
 }
 
 /** The bars as a table; degree-hours in shown units. */
 export function causeTable(
+  words: Wording,
   rows: readonly CauseRow[],
   symbol: string,
   show: (degreeHours: number) => number,
 ): FigureTable {
+  const t = words.of('rooms');
   const columns: { head: string; digits?: number; of: (row: CauseRow) => string | number }[] = [
-    { head: 'Cause', of: (row) => row.name },
-    { head: `Without (${symbol})`, of: (row) => show(row.without) },
-    { head: 'Without (%)', digits: 1, of: (row) => row.shareWithout * 100 },
-    { head: `With (${symbol})`, of: (row) => show(row.with) },
-    { head: 'With (%)', digits: 1, of: (row) => row.shareWith * 100 },
+    { head: t('causes.head'), of: (row) => row.name },
+    { head: t('causes.headWithout', { unit: symbol }), of: (row) => show(row.without) },
+    {
+      head: t('causes.headWithout', { unit: '%' }),
+      digits: 1,
+      of: (row) => row.shareWithout * 100,
+    },
+    { head: t('causes.headWith', { unit: symbol }), of: (row) => show(row.with) },
+    { head: t('causes.headWith', { unit: '%' }), digits: 1, of: (row) => row.shareWith * 100 },
   ];
   return {
     columns,

@@ -1,7 +1,8 @@
 import { line, scaleLinear } from 'd3';
 import { HOURS } from '../../../../lib/time/index.ts';
+import type { Wording } from '../../../words/index.ts';
 import type { FigureTable } from '../../parts/figure/table.ts';
-import { hoursText, plainTemperature } from './describe.ts';
+import { hoursText, limitText, plainTemperature } from './describe.ts';
 import type { RoomYearData } from './roomYear.ts';
 
 /** Fewest hours shown, so that a cool room has a curve too. */
@@ -46,25 +47,32 @@ export function durationLine(
 }
 
 /** What the curves say. */
-export function describeDuration(data: RoomYearData, room: string): string {
+export function describeDuration(words: Wording, data: RoomYearData, room: string): string {
   const { symbol } = data.temperature;
-  const at = (limit: number) => {
-    const [bare, shaded] = [data.without, data.with].map((d) => hoursAbove(d.ranked, limit));
-    return `over ${plainTemperature(limit, symbol)}, ${hoursText(bare)} without shading and ${hoursText(shaded)} with it`;
-  };
-  const step = symbol === '°F' ? 5 : 2;
-  return `Hours of the year in ${room}, warmest first: ${at(data.limit)}; ${at(data.limit + step)}.`;
+  const higher = data.limit + (symbol === '°F' ? 5 : 2);
+  const over = ({ ranked }: RoomYearData['with'], limit: number) =>
+    hoursText(words, hoursAbove(ranked, limit));
+  return words.of('rooms')('duration.about', {
+    room,
+    limit: limitText(words, data),
+    bare: over(data.without, data.limit),
+    shaded: over(data.with, data.limit),
+    higher: plainTemperature(words, higher, symbol),
+    bareHigher: over(data.without, higher),
+    shadedHigher: over(data.with, higher),
+  });
 }
 
 /** Temperature at every rank. */
-export function durationTable(data: RoomYearData): FigureTable {
-  const { symbol } = data.temperature;
+export function durationTable(words: Wording, data: RoomYearData): FigureTable {
+  const t = words.of('rooms');
+  const { symbol: unit } = data.temperature;
   const series = [data.without.ranked, data.with.ranked];
   return {
     columns: [
-      { head: 'Hours as warm or warmer (h)' },
-      { head: `Without shading (${symbol})`, digits: 1 },
-      { head: `With shading (${symbol})`, digits: 1 },
+      { head: t('duration.head') },
+      { head: t('scheme.withoutIn', { unit }), digits: 1 },
+      { head: t('scheme.withIn', { unit }), digits: 1 },
     ],
     rowCount: HOURS,
     cell: (row, column) => (column === 0 ? row + 1 : series[column - 1][row]),

@@ -1,4 +1,5 @@
 import { DAYS, dayOfYear, monthOfDay } from '../../../../lib/time/index.ts';
+import type { Wording } from '../../../words/index.ts';
 import type { FigureTable } from '../../parts/figure/table.ts';
 import type { RoomYearData } from './roomYear.ts';
 
@@ -8,8 +9,13 @@ interface Column {
   of: (day: number) => string | number;
 }
 
-function dayTable(data: RoomYearData, columns: readonly Column[]): FigureTable {
-  const date: Column = { head: 'Date', of: (day) => dateOf(data.calendar.year, day) };
+function dayTable(
+  words: Wording,
+  { calendar }: RoomYearData,
+  columns: readonly Column[],
+): FigureTable {
+  const head = words.of('rooms')('calendar.date');
+  const date: Column = { head, of: (day) => dateOf(calendar.year, day) };
   const all = [date, ...columns];
   return { columns: all, rowCount: DAYS, cell: (day, column) => all[column].of(day) };
 }
@@ -21,25 +27,28 @@ function dateOf(year: number, day: number): string {
 }
 
 /** Hot hours of each day. */
-export function daysTable(data: RoomYearData): FigureTable {
-  const over = `over ${Number(data.limit.toFixed(1))} ${data.temperature.symbol}`;
-  return dayTable(data, [
-    { head: `Hours ${over}, without`, of: (day) => data.without.hours[day] },
-    { head: `Hours ${over}, with`, of: (day) => data.with.hours[day] },
+export function daysTable(words: Wording, data: RoomYearData): FigureTable {
+  const t = words.of('rooms');
+  const figure = words.decimal(String(Number(data.limit.toFixed(1))));
+  const limit = `${figure} ${data.temperature.symbol}`;
+  return dayTable(words, data, [
+    { head: t('calendar.headWithout', { limit }), of: (day) => data.without.hours[day] },
+    { head: t('calendar.headWith', { limit }), of: (day) => data.with.hours[day] },
   ]);
 }
 
 /** Warmest hour of each day. */
-export function warmestTable(data: RoomYearData): FigureTable {
-  const { symbol } = data.temperature;
-  const column = (name: string, values: Float64Array): Column => ({
-    head: `${name} (${symbol})`,
+export function warmestTable(words: Wording, data: RoomYearData): FigureTable {
+  const t = words.of('rooms');
+  const unit = data.temperature.symbol;
+  const column = (head: string, values: Float64Array): Column => ({
+    head,
     digits: 1,
     of: (day) => values[day],
   });
-  return dayTable(data, [
-    column('Room without', data.without.warmest),
-    column('Room with', data.with.warmest),
-    column('Outdoors', data.outdoor),
+  return dayTable(words, data, [
+    column(t('warmest.headWithout', { unit }), data.without.warmest),
+    column(t('warmest.headWith', { unit }), data.with.warmest),
+    column(t('warmest.headOutdoors', { unit }), data.outdoor),
   ]);
 }
