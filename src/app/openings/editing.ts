@@ -11,5 +11,3 @@ export interface SectionProps {
 }
 
 export const SIDES = ['head', 'sill', 'left', 'right'] as const;
-
-export const SIDE_NAMES = { head: 'Head', sill: 'Sill', left: 'Left', right: 'Right' } as const;

@@ -1,9 +1,11 @@
 import { freeId, newOpening, newWall } from '../../../lib/project/index.ts';
 import type { Project, ProjectOpening, ProjectWall } from '../../../lib/project/index.ts';
+import type { Wording } from '../../words/index.ts';
+import { compassPoint } from '../parts/compass.ts';
 
 /**
  * Edits of a project's openings and walls. Each changes the draft it is given and keeps every
- * reference sound.
+ * reference sound. New things are named in the language of the page.
  */
 
 type Kind = ProjectOpening['kind'];
@@ -31,15 +33,24 @@ export function freeName(base: string, taken: readonly { name: string }[]): stri
 }
 
 /** Adds an opening of a usual size and gives its id; undefined where there is no room for it. */
-export function addOpening(draft: Project, kind: Kind, wall: string): string | undefined {
+export function addOpening(
+  words: Wording,
+  draft: Project,
+  kind: Kind,
+  wall: string,
+): string | undefined {
   const room = draft.openings.findLast((o) => o.wall === wall)?.room ?? draft.rooms[0]?.id;
   const at = wallOf(draft, wall);
   if (!room || !at) return undefined;
   const opening = newOpening(kind, { wall, room }, takenOpenings(draft));
   const fitted = intoWall(opening, at);
-  fitted.name = freeName(`${opening.name}, ${at.name}`, draft.openings);
+  fitted.name = nameInWall(words, words.of('openings')(`new.opening.${kind}`), at, draft);
   draft.openings.push(fitted);
   return fitted.id;
+}
+
+function nameInWall(words: Wording, opening: string, wall: ProjectWall, draft: Project): string {
+  return freeName(words.of('openings')('new.name', { opening, wall: wall.name }), draft.openings);
 }
 
 /** Keeps the glass inside the thickness of its wall, its reveal with it. */
@@ -111,21 +122,20 @@ export function oppositeWall(project: Project, id: string): ProjectWall | undefi
 }
 
 /** Adds a mirrored copy to the opposite side of the house, with a wall there if need be. */
-export function mirrorToOpposite(draft: Project, id: string): string | undefined {
+export function mirrorToOpposite(words: Wording, draft: Project, id: string): string | undefined {
   const wall = wallOf(draft, openingOf(draft, id)?.wall ?? '');
   if (!wall) return undefined;
   let other = oppositeWall(draft, wall.id);
   if (!other) {
     const { tilt, thickness, U } = wall;
-    const made = newWall((wall.azimuth + 180) % 360, ids(draft.walls));
-    other = { ...made, name: freeName(made.name, draft.walls), tilt, thickness, U };
+    other = { ...namedWall(words, draft, (wall.azimuth + 180) % 360), tilt, thickness, U };
     draft.walls.push(other);
   }
   const copyId = copyOpening(draft, id);
   const copy = openingOf(draft, copyId ?? '');
   if (!copy) return undefined;
   copy.wall = other.id;
-  copy.name = freeName(`${copy.name.replace(/ \d+$/, '')}, ${other.name}`, draft.openings);
+  copy.name = nameInWall(words, copy.name.replace(/ \d+$/, ''), other, draft);
   swapSides(copy);
   intoWall(copy, other);
   return copy.id;
@@ -152,14 +162,19 @@ export function neighbourOf(project: Project, id: string): string {
 }
 
 /** Adds a wall facing the first main direction that has none, and gives its id. */
-export function addWall(draft: Project): string {
+export function addWall(words: Wording, draft: Project): string {
   const faced = new Set(draft.walls.filter((w) => w.tilt > 60).map((w) => Math.round(w.azimuth)));
   const azimuth = [0, 90, 180, 270, 45, 135, 225, 315].find((a) => !faced.has(a)) ?? 0;
-  const made = newWall(azimuth, ids(draft.walls));
+  const wall = namedWall(words, draft, azimuth);
   const like = draft.walls.find((w) => w.tilt > 60);
-  const wall = { ...made, name: freeName(made.name, draft.walls) };
   draft.walls.push(like ? { ...wall, thickness: like.thickness, U: like.U } : wall);
   return wall.id;
+}
+
+/** A usual wall, called by where it faces. */
+function namedWall(words: Wording, draft: Project, azimuth: number): ProjectWall {
+  const name = words.of('openings')(`new.wall.${compassPoint(azimuth)}`);
+  return { ...newWall(azimuth, ids(draft.walls)), name: freeName(name, draft.walls) };
 }
 
 /** Puts an opening into another wall. */

@@ -1,9 +1,4 @@
 import type { ProjectOpening } from '../../../lib/project/index.ts';
 
-/** Kinds of openings in the words of the page. */
-export const KINDS: readonly { value: ProjectOpening['kind']; text: string }[] = [
-  { value: 'window', text: 'Window' },
-  { value: 'door', text: 'Glazed door' },
-  { value: 'fixed', text: 'Fixed pane' },
-  { value: 'rooflight', text: 'Roof-light' },
-];
+/** Kinds of openings as they are offered. */
+export const KINDS: readonly ProjectOpening['kind'][] = ['window', 'door', 'fixed', 'rooflight'];

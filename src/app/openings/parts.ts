@@ -3,6 +3,7 @@ import type { Glazing } from '../../../lib/glazing/index.ts';
 import { freeId } from '../../../lib/project/index.ts';
 import type { Project, ProjectOpening } from '../../../lib/project/index.ts';
 import { blinds, frames, glazings } from '../../library/index.ts';
+import type { Wording } from '../../words/index.ts';
 import { freeName, openingOf, setOrDelete } from './edits.ts';
 
 /** What an opening is made of: frames, glazings, blinds and screens, and what moves a blind. */
@@ -77,10 +78,9 @@ export function leavesGlass(opening: ProjectOpening): boolean {
 
 /** Average by Karlsson & Roos (2000) for coated glass. */
 const COATED = { kind: 'coated', q: 4 } as const;
-const OWN_SOURCE = 'Entered by the user.';
 
 /** Gives an opening a glazing of its own to change, made from the one it has; gives its id. */
-export function ownGlazing(draft: Project, openingId: string): string | undefined {
+export function ownGlazing(words: Wording, draft: Project, openingId: string): string | undefined {
   const opening = openingOf(draft, openingId);
   const base = opening && glazingOf(draft, opening.glazing);
   if (!opening || !base) return undefined;
@@ -88,10 +88,25 @@ export function ownGlazing(draft: Project, openingId: string): string | undefine
     'own-glazing',
     [...draft.glazings, ...glazings].map((g) => g.id),
   );
-  const name = freeName(`Own: ${base.name.replace(/^Own: /, '')}`.slice(0, 110), draft.glazings);
-  draft.glazings.push({ ...structuredClone(base), id, name, source: OWN_SOURCE });
+  draft.glazings.push({ ...structuredClone(base), id, ...ownWords(words, draft, 'glazing', base) });
   opening.glazing = id;
   return id;
+}
+
+/** Letters of a name that leave room for the number which makes it free. */
+const NAME_LENGTH = 110;
+
+/** Name and source of what is made from a thing of the library, or from another of one's own. */
+function ownWords(
+  words: Wording,
+  draft: Project,
+  part: 'glazing' | 'blind',
+  { id, name }: Glazing | Blind,
+): { name: string; source: string } {
+  const t = words.of('openings');
+  const list = `${part}s` as const;
+  const own = isOwn(draft, list, id) ? name : t('new.own', { name: words.named(part, id, name) });
+  return { name: freeName(own.slice(0, NAME_LENGTH), draft[list]), source: t('new.source') };
 }
 
 type OwnField = 'panes' | 'g' | 'solarTransmittance' | 'visibleTransmittance' | 'Ug';
@@ -138,7 +153,7 @@ export function setBlind(draft: Project, openingId: string, blindId: string | un
 }
 
 /** Gives an opening a blind of its own to change, made from the one it has; gives its id. */
-export function ownBlind(draft: Project, openingId: string): string | undefined {
+export function ownBlind(words: Wording, draft: Project, openingId: string): string | undefined {
   const opening = openingOf(draft, openingId);
   const base = blindById(draft, opening?.blind?.blind);
   if (!opening?.blind || !base) return undefined;
@@ -146,8 +161,7 @@ export function ownBlind(draft: Project, openingId: string): string | undefined 
     'own-blind',
     [...draft.blinds, ...blinds].map((b) => b.id),
   );
-  const name = freeName(`Own: ${base.name.replace(/^Own: /, '')}`.slice(0, 110), draft.blinds);
-  draft.blinds.push({ ...structuredClone(base), id, name, source: OWN_SOURCE });
+  draft.blinds.push({ ...structuredClone(base), id, ...ownWords(words, draft, 'blind', base) });
   opening.blind.blind = id;
   return id;
 }

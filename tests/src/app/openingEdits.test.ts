@@ -7,6 +7,10 @@ import * as edits from '../../../src/app/openings/edits.ts';
 import * as parts from '../../../src/app/openings/parts.ts';
 import { stations } from '../../../src/library/climates.ts';
 import { blinds, frames, glazings } from '../../../src/library/index.ts';
+import { Words } from '../../../src/words/index.ts';
+
+const english = await Words.load('en', ['openings', 'library']);
+const german = await Words.load('de', ['openings', 'library']);
 
 const library = { glazings, blinds, stations };
 const start = parseProject(studio, library);
@@ -26,7 +30,7 @@ describe('adding, copying and deleting', () => {
     'adds a %s that can be run',
     (kind) => {
       const project = roomy();
-      const id = edits.addOpening(project, kind, 'east')!;
+      const id = edits.addOpening(english, project, kind, 'east')!;
       expect(edits.openingOf(project, id)).toMatchObject({ kind, wall: 'east', room: 'studio' });
       expect(problems(project)).toEqual([]);
       expect({ ...project, openings: project.openings.slice(0, -1) }).toEqual(roomy());
@@ -79,17 +83,17 @@ describe('adding, copying and deleting', () => {
         for (const { what, which, other } of steps) {
           const opening = project.openings[which % Math.max(1, project.openings.length)];
           const wall = project.walls[other % Math.max(1, project.walls.length)];
-          if (what === 0 && wall) edits.addOpening(project, kinds[which % 4], wall.id);
-          if (what === 1) edits.addWall(project);
+          if (what === 0 && wall) edits.addOpening(english, project, kinds[which % 4], wall.id);
+          if (what === 1) edits.addWall(english, project);
           if (what === 2 && wall && project.walls.length > 1) {
             const to = project.walls.find((w) => w.id !== wall.id)!.id;
             edits.deleteWall(project, wall.id, which % 2 ? to : undefined);
           }
           if (!opening || !edits.openingOf(project, opening.id)) continue;
           if (what === 3) edits.copyOpening(project, opening.id);
-          if (what === 4) edits.mirrorToOpposite(project, opening.id);
+          if (what === 4) edits.mirrorToOpposite(english, project, opening.id);
           if (what === 5) edits.deleteOpening(project, opening.id);
-          if (what === 6) parts.ownGlazing(project, opening.id);
+          if (what === 6) parts.ownGlazing(english, project, opening.id);
           if (what === 7) parts.setBlind(project, opening.id, blinds[other % 17].id);
           if (what === 8) edits.setSize(opening, other % 2 ? 'width' : 'height', 0.6 + which / 20);
         }
@@ -97,6 +101,46 @@ describe('adding, copying and deleting', () => {
       }),
       { numRuns: 60 },
     );
+  });
+});
+
+describe('names of new things', () => {
+  it('are in the language of the page, and free', () => {
+    const names = (words: Words) => {
+      const project = roomy();
+      const made = [
+        edits.addOpening(words, project, 'rooflight', 'east')!,
+        edits.addOpening(words, project, 'rooflight', 'east')!,
+        edits.mirrorToOpposite(words, project, 'corner-pane')!,
+      ].map((id) => edits.openingOf(project, id)!.name);
+      const wall = edits.wallOf(project, edits.addWall(words, project))!.name;
+      const glazing = parts.glazingOf(project, parts.ownGlazing(words, project, 'west-door')!)!;
+      return [...made, wall, glazing.name, glazing.source];
+    };
+    expect(names(english)).toEqual([
+      'Roof-light, East wall',
+      'Roof-light, East wall 2',
+      'South-west corner pane, North-east wall',
+      'South-east wall',
+      'Own: Triple, two low-e coatings, argon',
+      'Entered by the user.',
+    ]);
+    expect(names(german)).toEqual([
+      'Dachfenster, East wall',
+      'Dachfenster, East wall 2',
+      'South-west corner pane, Nordostwand',
+      'Südostwand',
+      'Eigen: Dreifach, zwei Wärmeschutzschichten, Argon',
+      'Selbst eingegeben.',
+    ]);
+  });
+
+  it('an own glazing made from an own one keeps its name, with a number', () => {
+    const project = fresh();
+    const first = parts.ownGlazing(english, project, 'west-door')!;
+    const { name } = parts.glazingOf(project, first)!;
+    const second = parts.ownGlazing(english, project, 'west-door')!;
+    expect(parts.glazingOf(project, second)!.name).toBe(`${name} 2`);
   });
 });
 
@@ -119,9 +163,9 @@ describe('mirroring', () => {
 
   it('puts a copy on the wall opposite, or on a new one like its own', () => {
     const project = roomy();
-    const east = edits.mirrorToOpposite(project, 'west-door')!;
+    const east = edits.mirrorToOpposite(english, project, 'west-door')!;
     expect(edits.openingOf(project, east)!.wall).toBe('east');
-    const corner = edits.mirrorToOpposite(project, 'corner-pane')!;
+    const corner = edits.mirrorToOpposite(english, project, 'corner-pane')!;
     const made = edits.wallOf(project, edits.openingOf(project, corner)!.wall)!;
     expect(made).toMatchObject({ azimuth: 45, tilt: 90, thickness: 0.42, U: 0.12 });
     expect(problems(project)).toEqual([]);
@@ -172,7 +216,7 @@ describe('parts', () => {
 
   it('gives a glazing of its own and leaves that of the others', () => {
     const project = fresh();
-    const id = parts.ownGlazing(project, 'west-door')!;
+    const id = parts.ownGlazing(english, project, 'west-door')!;
     parts.setGlazing(project, id, 'g', 0.35);
     expect(parts.glazingOf(project, id)).toMatchObject({ g: 0.35 });
     expect(parts.usersOf(project, id)).toEqual(['West door']);
@@ -183,7 +227,7 @@ describe('parts', () => {
   it('an own glazing stays possible through any figures', () => {
     const project = fresh();
     edits.openingOf(project, 'west-door')!.glazing = 'double-clear-3';
-    const id = parts.ownGlazing(project, 'west-door')!;
+    const id = parts.ownGlazing(english, project, 'west-door')!;
     for (const g of [0.1, 0.9, 0.05]) {
       parts.setGlazing(project, id, 'g', g);
       expect(problems(project)).toEqual([]);
@@ -197,7 +241,7 @@ describe('parts', () => {
   it('gives a blind of its own and leaves that of the others', () => {
     const project = fresh();
     const kept = edits.openingOf(project, 'west-window')!.blind;
-    const id = parts.ownBlind(project, 'west-door')!;
+    const id = parts.ownBlind(english, project, 'west-door')!;
     parts.setBlindFigure(project, id, 'reflectanceUpper', 0.33);
     expect(parts.blindById(project, id)).toMatchObject({ reflectanceUpper: 0.33 });
     expect(parts.usersOf(project, id)).toEqual(['West door']);
@@ -230,7 +274,7 @@ describe('parts', () => {
         const base = parts.shadesOf(project)[start % parts.shadesOf(project).length];
         parts.setBlind(project, 'west-door', base.id);
         edits.openingOf(project, 'west-door')!.blind!.standingAngle &&= 45;
-        const id = parts.ownBlind(project, 'west-door')!;
+        const id = parts.ownBlind(english, project, 'west-door')!;
         for (const { which, share } of entries) {
           const ranges = Object.entries(figures[base.kind]);
           const [field, [least, most]] = ranges[which % ranges.length];

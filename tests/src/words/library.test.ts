@@ -38,6 +38,10 @@ describe.each(parts)('names of what ships: %s', (part) => {
   });
 });
 
+it('short names of frames are of those that ship', () => {
+  expect(Object.keys(en.frameShort)).toEqual(frames.map(({ id }) => id));
+});
+
 it('cautions are those of the engine', () => {
   expect(en.caution).toEqual(CAUTIONS);
 });

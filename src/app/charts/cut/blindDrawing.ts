@@ -3,7 +3,6 @@ import type { Blind } from '../../../../lib/blind/index.ts';
 import type { ProjectOpening } from '../../../../lib/project/index.ts';
 import type { RuleAction } from '../../../../lib/schedule/index.ts';
 import { dayOfYear } from '../../../../lib/time/index.ts';
-import { actionName } from '../dayLayout.ts';
 import type { Spot } from './frame.ts';
 import { depth, innerDepth } from './shapes.ts';
 import type { CutSubject } from './shapes.ts';
@@ -15,7 +14,6 @@ export interface BlindPose {
   share: number;
   /** Of slats: 0 flat, positive turns the outer edge down, degrees. */
   angle: number;
-  words: string;
 }
 
 /** How a blind stands under an action, the sun at this profile angle (undefined: not in front). */
@@ -28,10 +26,7 @@ export function blindPose(
   const slats = blind.kind === 'slats';
   const share = action.kind === 'raise' ? 0 : (action.share ?? 1);
   const angle = slats ? slatAngle(opening, blind, action, profile) : 0;
-  const name = actionName(action, slats);
-  const words =
-    slats && share > 0 && action.kind !== 'tilt' ? `${name}, at ${Math.round(angle)}°` : name;
-  return { blind, share, angle, words };
+  return { blind, share, angle };
 }
 
 function slatAngle(

@@ -6,8 +6,7 @@ import type { CutSubject } from './shapes.ts';
 
 /** A dimension that can be taken by its end in a section. */
 export interface CutHandle {
-  id: string;
-  label: string;
+  id: HandleId;
   /** Field of the project file, for its range. */
   field: string;
   section: 'vertical' | 'plan';
@@ -24,6 +23,16 @@ export interface CutHandle {
   words: 'left' | 'right' | 'above' | 'below';
   set(opening: ProjectOpening, value: number): void;
 }
+
+type Reveal = 'head' | 'sill' | 'left' | 'right';
+type Fin = 'finLeft' | 'finRight';
+export type HandleId =
+  | 'height'
+  | 'width'
+  | 'setBack'
+  | `reveal.${Reveal}`
+  | `overhang.${'projection' | 'aboveHead'}`
+  | `${Fin}.${'projection' | 'offset'}`;
 
 /** Least glass that a drag leaves, m. */
 const LEAST_GLASS = 0.1;
@@ -48,7 +57,6 @@ export function cutHandles(
   const drafts: Draft[] = [
     {
       id: 'height',
-      label: 'Height',
       field: 'openings[].height',
       section: 'vertical',
       value: height,
@@ -61,7 +69,6 @@ export function cutHandles(
     },
     {
       id: 'setBack',
-      label: 'Glass set-back',
       field: 'openings[].setBack',
       section: 'vertical',
       value: opening.setBack,
@@ -76,7 +83,6 @@ export function cutHandles(
     reveal(subject, 'sill', 'vertical', [depth(subject, opening.reveal.sill), 0], 'left'),
     {
       id: 'width',
-      label: 'Width',
       field: 'openings[].width',
       section: 'plan',
       value: width,
@@ -103,11 +109,9 @@ export function cutHandles(
   });
 }
 
-const SIDE_WORDS = { head: 'at the head', sill: 'at the sill', left: 'left', right: 'right' };
-
 function reveal(
   { opening }: CutSubject,
-  side: keyof typeof SIDE_WORDS,
+  side: Reveal,
   section: 'vertical' | 'plan',
   spot: Spot,
   words: Draft['words'],
@@ -116,7 +120,6 @@ function reveal(
   const glass: Spot = vertical ? [opening.setBack, spot[1]] : [spot[0], opening.setBack];
   return {
     id: `reveal.${side}`,
-    label: `Reveal depth ${SIDE_WORDS[side]}`,
     field: `openings[].reveal.${side}`,
     section,
     value: opening.reveal[side],
@@ -139,7 +142,6 @@ function overhangHandles(
   return [
     {
       id: 'overhang.projection',
-      label: 'Overhang projection',
       field: 'openings[].overhang.projection',
       section: 'vertical',
       value: projection,
@@ -151,7 +153,6 @@ function overhangHandles(
     },
     {
       id: 'overhang.aboveHead',
-      label: 'Overhang above the head',
       field: 'openings[].overhang.aboveHead',
       section: 'vertical',
       value: aboveHead,
@@ -164,10 +165,9 @@ function overhangHandles(
   ];
 }
 
-function finHandles(opening: ProjectOpening, name: 'finLeft' | 'finRight', gap: number): Draft[] {
+function finHandles(opening: ProjectOpening, name: Fin, gap: number): Draft[] {
   const fin = opening[name];
   if (!fin) return [];
-  const side = name === 'finLeft' ? 'Left' : 'Right';
   const out = name === 'finLeft' ? -1 : 1;
   const jamb = name === 'finLeft' ? 0 : opening.width;
   const face = jamb + out * fin.offset;
@@ -176,7 +176,6 @@ function finHandles(opening: ProjectOpening, name: 'finLeft' | 'finRight', gap: 
   return [
     {
       id: `${name}.projection`,
-      label: `${side} fin projection`,
       field: `openings[].${name}.projection`,
       section: 'plan',
       value: fin.projection,
@@ -191,7 +190,6 @@ function finHandles(opening: ProjectOpening, name: 'finLeft' | 'finRight', gap: 
     },
     {
       id: `${name}.offset`,
-      label: `${side} fin beside the jamb`,
       field: `openings[].${name}.offset`,
       section: 'plan',
       value: fin.offset,
