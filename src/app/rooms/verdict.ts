@@ -1,4 +1,5 @@
 import { DIN_REGIONS } from '../../../lib/room/index.ts';
+import type { Text } from '../../../lib/problem/index.ts';
 import type { CriterionResult } from '../../../lib/room/index.ts';
 import type { ProjectSettings } from '../../../lib/project/index.ts';
 import { fromSI, unitOf } from '../../../lib/units/index.ts';
@@ -51,9 +52,14 @@ export function criterionTitle(
   { title }: Pick<CriterionResult, 'title'>,
   units: UnitSystem,
 ): string {
-  return title.replace(/(\d+(?:\.\d+)?) C\b/, (_, celsius: string) =>
-    temperatureText(words, Number(celsius), units),
+  return engineText(words, title).replace(/(\d+(?:[.,]\d+)?) °?C\b/, (_, celsius: string) =>
+    temperatureText(words, Number(celsius.replace(',', '.')), units),
   );
+}
+
+/** What the engine says, in the language of the page. */
+export function engineText(words: Wording, text: string | Text): string {
+  return typeof text === 'string' ? text : words.text(text);
 }
 
 /** The answer in two sentences: the hours, and whether the deciding limit is kept. */

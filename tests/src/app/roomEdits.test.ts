@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { checkProject } from '../../../lib/project/index.ts';
 import type { Project } from '../../../lib/project/index.ts';
-import { lumpedMass } from '../../../lib/room/index.ts';
+import { lumpedMass, roomDefaultSources } from '../../../lib/room/index.ts';
 import {
   addPart,
   addRoom,
@@ -222,6 +222,15 @@ function madeIn(words: Words, draft: Project): { parts: string[]; rule?: string 
   const parts = envelope.kind === 'parts' ? envelope.parts.map((part) => part.name) : [];
   return { parts, rule: airing[0].name };
 }
+
+describe('the sources of what a room starts with', () => {
+  it('are those of the engine', () => {
+    const t = english.of('rooms');
+    for (const [key, source] of Object.entries(roomDefaultSources)) {
+      expect(t(`sourceOf.${key as keyof typeof roomDefaultSources}`)).toBe(source);
+    }
+  });
+});
 
 describe('filling hours', () => {
   it('fills the hours the clock passes from the first time to the second', () => {
