@@ -11,7 +11,8 @@ import { referenceProblems } from './references.ts';
 import { roomChecks } from './roomFit.ts';
 import { say, told } from './say.ts';
 import { scheduleChecks } from './scheduleFit.ts';
-import { projectSchema, type Project } from './schema.ts';
+import { projectSchema, type House, type Project } from './schema.ts';
+import { valueAt } from './walk.ts';
 
 /** What a check found; `project` is there when there are no problems. */
 export interface ProjectCheck {
@@ -40,28 +41,60 @@ export function checkProject(json: unknown, library: ProjectLibrary): ProjectChe
   if (!data) return { problems: unread, warnings: [] };
 
   const result = projectSchema.safeParse(data);
-  const parts = result.success ? partsOf(result.data) : soundParts(data);
-  const rooms = roomChecks(data, parts, library);
-  const schedules = scheduleChecks(data, parts);
+  const contents = [
+    houseCheck(data, result.data, library),
+    ...keptHouses(data).map(({ at, house }) =>
+      under(at, houseCheck(house, result.data?.schemes?.[at]?.house, library)),
+    ),
+  ];
   const problems = [
     ...(result.success ? [] : problemsOf(result.error.issues, projectSchema, data)),
-    ...referenceProblems(data, referenceIds(library)),
-    ...fitProblems(data, parts, library),
-    ...schedules.problems,
-    ...rooms.problems,
+    ...contents.flatMap((check) => check.problems),
   ];
   const migrated = from === VERSION ? [] : [migratedWarning(from)];
   if (problems.length || !result.success) return { problems, warnings: migrated };
   return {
     project: result.data,
     problems,
+    warnings: [...migrated, ...contents.flatMap((check) => check.warnings)],
+  };
+}
+
+/** What is wrong or odd among the parts of one house. */
+function houseCheck(
+  data: unknown,
+  sound: House | undefined,
+  library: ProjectLibrary,
+): Required<Omit<ProjectCheck, 'project'>> {
+  const parts = sound ? partsOf(sound) : soundParts(data);
+  const rooms = roomChecks(data, parts, library);
+  const schedules = scheduleChecks(data, parts);
+  return {
+    problems: [
+      ...referenceProblems(data, referenceIds(library)),
+      ...fitProblems(data, parts, library),
+      ...schedules.problems,
+      ...rooms.problems,
+    ],
     warnings: [
-      ...migrated,
-      ...warningsOf(result.data, library),
+      ...(sound ? warningsOf(sound, library) : []),
       ...schedules.warnings,
       ...rooms.warnings,
     ],
   };
+}
+
+/** Raw data of the houses that are kept as schemes. */
+function keptHouses(data: unknown): { at: number; house: unknown }[] {
+  const list = valueAt(data, ['schemes']);
+  if (!Array.isArray(list)) return [];
+  return list.map((_, at) => ({ at, house: valueAt(data, ['schemes', at, 'house']) }));
+}
+
+/** A kept house was looked through when it was kept: only what is wrong with it is told. */
+function under(at: number, { problems }: { problems: Problem[] }) {
+  const placed = problems.map((p) => ({ ...p, path: `schemes[${at}].house.${p.path}` }));
+  return { problems: placed, warnings: [] };
 }
 
 function migratedWarning(from: number | undefined): Problem {

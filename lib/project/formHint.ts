@@ -30,6 +30,8 @@ function collect(schema: z.core.$ZodType, path: string, found: Map<string, Field
   for (const option of options ?? []) collect(option, path, found);
   if (element) collect(element, `${path}[]`, found);
   for (const [key, field] of Object.entries(shape ?? {})) {
+    // A kept house has the fields of the project itself.
+    if (path === 'schemes[]' && key === 'house') continue;
     collect(field, path ? `${path}.${key}` : key, found);
   }
 }

@@ -1,8 +1,10 @@
 export { checkProject, parseProject } from './check.ts';
 export type { ProjectCheck } from './check.ts';
 export type { LibraryStation, ProjectLibrary } from './library.ts';
-export { projectSchema } from './schema.ts';
+export { blindPrices, houseOf, projectOf } from './house.ts';
+export { MOST_KEPT, projectSchema } from './schema.ts';
 export type {
+  House,
   Project,
   ProjectClimate,
   ProjectGroup,

@@ -84,6 +84,7 @@ export const openingSchema = z
     glazing: idText('opening.glazing'),
     insectScreen: insectScreen.optional(),
     blind: blindUse.optional(),
+    blindPrice: quantity(0.01, 10_000_000, '', 'opening.blindPrice').optional(),
     airing: sash.optional(),
     escapeRoute: z.boolean().optional(),
   })

@@ -2,7 +2,7 @@ import type { z } from 'zod';
 import { openingSchema, wallSchema } from './openingSchema.ts';
 import { blindSchema, glazingSchema, scheduleSchema } from './partsSchema.ts';
 import { roomSchema } from './roomSchema.ts';
-import type { Project } from './schema.ts';
+import type { House, Project } from './schema.ts';
 import { climateSchema } from './siteSchema.ts';
 import { valueAt } from './walk.ts';
 
@@ -24,7 +24,7 @@ export interface SoundParts {
 }
 
 /** Every part of a project that is sound as a whole. */
-export function partsOf(project: Project): SoundParts {
+export function partsOf(project: House): SoundParts {
   const all = <T>(list: readonly T[]): Part<T>[] => list.map((item, at) => ({ at, item }));
   return {
     climate: project.climate,

@@ -3,7 +3,7 @@ import type { Problem, Text } from '../problem/index.ts';
 import { standardOffset } from '../time/index.ts';
 import type { LibraryStation, ProjectLibrary } from './library.ts';
 import { say, told } from './say.ts';
-import type { ProjectOpening, ProjectSite, Project } from './schema.ts';
+import type { House, ProjectOpening, ProjectSite } from './schema.ts';
 import { pathText } from './walk.ts';
 
 /** Hours between zone time and sun time; the widest gap on land is a little over three. */
@@ -14,7 +14,7 @@ const FAR = 150;
 const EARTH = 6371;
 
 /** What can be computed but looks like a slip or will surprise. */
-export function warningsOf(project: Project, library: ProjectLibrary): Problem[] {
+export function warningsOf(project: House, library: ProjectLibrary): Problem[] {
   const blinds = new Map([...library.blinds, ...project.blinds].map((b) => [b.id, b]));
   return [
     ...zoneWarning(project.site),
@@ -58,7 +58,7 @@ function zoneWarning(site: ProjectSite): Problem[] {
   ];
 }
 
-function stationWarning(project: Project, stations: readonly LibraryStation[]): Problem[] {
+function stationWarning(project: House, stations: readonly LibraryStation[]): Problem[] {
   const { climate, site } = project;
   if (climate.kind !== 'station') return [];
   const station = stations.find((s) => s.id === climate.station);
@@ -93,7 +93,7 @@ function kilometres(a: Place, b: Place): number {
   return 2 * EARTH * Math.asin(Math.min(1, Math.sqrt(h)));
 }
 
-function planeWarning(project: Project, opening: ProjectOpening, at: string): Problem[] {
+function planeWarning(project: House, opening: ProjectOpening, at: string): Problem[] {
   const wall = project.walls.find((w) => w.id === opening.wall);
   if (!wall) return [];
   const roof = wall.tilt < 80;
@@ -112,7 +112,7 @@ function planeWarning(project: Project, opening: ProjectOpening, at: string): Pr
 }
 
 function blindWarnings(
-  project: Project,
+  project: House,
   opening: ProjectOpening,
   at: string,
   blinds: ReadonlyMap<string, Blind>,
@@ -142,7 +142,7 @@ function blindWarnings(
 
 /** Schedule angles the drive cannot reach. */
 function angleWarnings(
-  project: Project,
+  project: House,
   use: NonNullable<ProjectOpening['blind']>,
   blind: Blind,
 ): Problem[] {
@@ -167,7 +167,7 @@ function angleWarnings(
   });
 }
 
-function emptyGroups(project: Project): Problem[] {
+function emptyGroups(project: House): Problem[] {
   return project.groups.flatMap((group, i) => {
     if (project.openings.some((o) => o.blind?.group === group.id)) return [];
     return [

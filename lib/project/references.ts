@@ -21,7 +21,7 @@ const COLLECTIONS = {
   groups: 'group',
 } as const;
 type Collection = keyof typeof COLLECTIONS;
-type Kind = (typeof COLLECTIONS)[Collection] | 'rule' | 'station' | 'member';
+type Kind = (typeof COLLECTIONS)[Collection] | 'rule' | 'scheme' | 'station' | 'member';
 
 /**
  * Ids used twice and references to nothing. Reads the raw data, so that these are told together
@@ -125,7 +125,8 @@ function duplicates(root: unknown, library: ReferenceIds): Problem[] {
       taken: [],
     }));
   const inner = [...rules('schedules', 'rules'), ...rules('rooms', 'airing')];
-  return [...lists, ...inner].flatMap(({ path, kind, taken }) => {
+  const schemes = { path: ['schemes'], kind: 'scheme' as Kind, taken: [] };
+  return [...lists, ...inner, schemes].flatMap(({ path, kind, taken }) => {
     const seen = new Set<unknown>(taken);
     return listAt(root, path).flatMap((item, i) => {
       const id = valueAt(item, ['id']);

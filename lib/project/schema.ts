@@ -31,10 +31,8 @@ const pageSchema = z.strictObject({
   notes: freeText('page.notes').optional(),
 });
 
-/** The project file, version 1. All figures are SI; `units` only says how they are shown. */
-export const projectSchema = z.strictObject({
-  format: z.literal('shadewright-project'),
-  version: z.literal(1),
+/** All that a study rests on. All figures are SI; `units` only says how they are shown. */
+const house = {
   name: nameText('project.name'),
   notes: freeText('project.notes').default(''),
   units: z.enum(['metric', 'imperial']).default('metric'),
@@ -49,11 +47,25 @@ export const projectSchema = z.strictObject({
   groups: listOf(groupSchema, 200).default([]),
   rooms: listOf(roomSchema, 100),
   settings: settingsSchema.prefault({}),
+};
+
+/** Schemes of shading that are kept to be compared, each with the whole house as it was then. */
+export const MOST_KEPT = 12;
+const schemeSchema = z.strictObject({ id: idText('scheme.id'), house: z.strictObject(house) });
+
+/** The project file, version 1. */
+export const projectSchema = z.strictObject({
+  format: z.literal('shadewright-project'),
+  version: z.literal(1),
+  ...house,
   page: pageSchema.optional(),
+  schemes: listOf(schemeSchema, MOST_KEPT).optional(),
 });
 
 /** A project as the program uses it: checked, with every default filled in. */
 export type Project = z.output<typeof projectSchema>;
+/** The part of a project that a study rests on. */
+export type House = Omit<Project, 'format' | 'version' | 'page' | 'schemes'>;
 /** A project as a file may have it: fields with a default may be absent. */
 export type ProjectInput = z.input<typeof projectSchema>;
 export type ProjectSite = Project['site'];

@@ -132,6 +132,7 @@ const opening = (i: number, walls: number) =>
           group: fc.constant('group-1'),
         }),
       ),
+      blindPrice: figure(0.01, 5000),
       airing: fc.record({
         kind: fc.constantFrom('none' as const, 'turn' as const),
         width: figure(0.1, 0.7),
@@ -175,87 +176,95 @@ const climate = fc.oneof(
     })),
 );
 
-/** Projects as a sound file may have them, defaults absent here and there. */
-export const randomProject: fc.Arbitrary<ProjectInput> = fc
-  .integer({ min: 1, max: 4 })
-  .chain((walls) =>
-    fc.record(
-      {
-        format: fc.constant('shadewright-project' as const),
-        version: fc.constant(1 as const),
-        name: title,
-        notes: text,
-        units: fc.constantFrom('metric' as const, 'imperial' as const),
-        site: fc
-          .tuple(
-            fc.constantFrom(...PLACES),
-            fc.record(
-              {
-                elevation: figure(-450, 6000),
-                albedo: fc.oneof(share, list(share, 12)),
-                horizon: fc.array(fc.record({ azimuth: figure(0, 360), altitude: figure(0, 90) }), {
-                  maxLength: 4,
-                }),
-                windExposure: figure(0, 1.5),
-              },
-              { requiredKeys: ['elevation'] },
-            ),
-          )
-          .map(([[timeZone, latitude, longitude], more]) => ({
-            name: 'Place',
-            timeZone,
-            latitude,
-            longitude,
-            ...more,
-          })),
-        year: fc.integer({ min: 1970, max: 2100 }),
-        climate,
-        walls: fc.tuple(
-          ...Array.from({ length: walls }, (_, i) =>
-            fc.record(
-              {
-                id: fc.constant(`wall-${i}`),
-                name: title,
-                azimuth: figure(0, 360),
-                tilt: figure(0, 180),
-                thickness: figure(0.3, 2),
-                U: figure(0.02, 6),
-              },
-              { requiredKeys: ['id', 'name', 'azimuth', 'thickness', 'U'] },
-            ),
+const plainProject: fc.Arbitrary<ProjectInput> = fc.integer({ min: 1, max: 4 }).chain((walls) =>
+  fc.record(
+    {
+      format: fc.constant('shadewright-project' as const),
+      version: fc.constant(1 as const),
+      name: title,
+      notes: text,
+      units: fc.constantFrom('metric' as const, 'imperial' as const),
+      site: fc
+        .tuple(
+          fc.constantFrom(...PLACES),
+          fc.record(
+            {
+              elevation: figure(-450, 6000),
+              albedo: fc.oneof(share, list(share, 12)),
+              horizon: fc.array(fc.record({ azimuth: figure(0, 360), altitude: figure(0, 90) }), {
+                maxLength: 4,
+              }),
+              windExposure: figure(0, 1.5),
+            },
+            { requiredKeys: ['elevation'] },
+          ),
+        )
+        .map(([[timeZone, latitude, longitude], more]) => ({
+          name: 'Place',
+          timeZone,
+          latitude,
+          longitude,
+          ...more,
+        })),
+      year: fc.integer({ min: 1970, max: 2100 }),
+      climate,
+      walls: fc.tuple(
+        ...Array.from({ length: walls }, (_, i) =>
+          fc.record(
+            {
+              id: fc.constant(`wall-${i}`),
+              name: title,
+              azimuth: figure(0, 360),
+              tilt: figure(0, 180),
+              thickness: figure(0.3, 2),
+              U: figure(0.02, 6),
+            },
+            { requiredKeys: ['id', 'name', 'azimuth', 'thickness', 'U'] },
           ),
         ),
-        openings: fc.tuple(opening(0, walls), opening(1, walls), opening(2, walls)),
-        glazings: fc.constant([{ ...library.glazings[0], id: 'own-glazing' }]),
-        blinds: fc.constant([{ ...library.blinds[0], id: 'own-slats' }]),
-        schedules: fc.tuple(schedule),
-        groups: fc.tuple(
-          fc.record({
-            id: fc.constant('group-1'),
-            name: title,
-            channel: fc.integer({ min: 1, max: 999 }),
-            schedule: fc.constant('schedule-1'),
-            lead: fc.constant('any'),
-          }),
-        ),
-        rooms: fc.tuple(room),
-        settings: fc.record(
-          {
-            skyModel: fc.constantFrom('perez' as const, 'hay-davies' as const),
-            overheatingLimit: figure(18, 40),
-          },
-          { requiredKeys: [] },
-        ),
-        page: fc.record(
-          { title: fc.string(), question: fc.string(), notes: fc.string({ maxLength: 400 }) },
-          { requiredKeys: [] },
-        ),
-      },
-      {
-        requiredKeys: [
-          ...(['format', 'version', 'name', 'site', 'climate', 'walls', 'openings'] as const),
-          ...(['glazings', 'blinds', 'schedules', 'groups', 'rooms'] as const),
-        ],
-      },
-    ),
-  );
+      ),
+      openings: fc.tuple(opening(0, walls), opening(1, walls), opening(2, walls)),
+      glazings: fc.constant([{ ...library.glazings[0], id: 'own-glazing' }]),
+      blinds: fc.constant([{ ...library.blinds[0], id: 'own-slats' }]),
+      schedules: fc.tuple(schedule),
+      groups: fc.tuple(
+        fc.record({
+          id: fc.constant('group-1'),
+          name: title,
+          channel: fc.integer({ min: 1, max: 999 }),
+          schedule: fc.constant('schedule-1'),
+          lead: fc.constant('any'),
+        }),
+      ),
+      rooms: fc.tuple(room),
+      settings: fc.record(
+        {
+          skyModel: fc.constantFrom('perez' as const, 'hay-davies' as const),
+          overheatingLimit: figure(18, 40),
+        },
+        { requiredKeys: [] },
+      ),
+      page: fc.record(
+        { title: fc.string(), question: fc.string(), notes: fc.string({ maxLength: 400 }) },
+        { requiredKeys: [] },
+      ),
+    },
+    {
+      requiredKeys: [
+        ...(['format', 'version', 'name', 'site', 'climate', 'walls', 'openings'] as const),
+        ...(['glazings', 'blinds', 'schedules', 'groups', 'rooms'] as const),
+      ],
+    },
+  ),
+);
+
+/** Projects as a sound file may have them, defaults absent here and there; some keep schemes. */
+export const randomProject: fc.Arbitrary<ProjectInput> = fc
+  .tuple(plainProject, maybe(fc.array(plainProject, { maxLength: 2 })))
+  .map(([project, kept]) => {
+    const schemes = kept?.map(({ format: _f, version: _v, page: _p, ...house }, i) => ({
+      id: `kept-${i}`,
+      house,
+    }));
+    return schemes ? { ...project, schemes } : project;
+  });
