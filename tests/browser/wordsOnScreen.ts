@@ -14,7 +14,7 @@ const ENGLISH =
   'hour hours minutes room rooms house wall walls window windows door doors opening openings glass ' +
   'blinds blind shading schedule schedules facade facades heat heating cooling summer cold hot low ' +
   'high light dark width height depth thickness area weight colour figures table north south east ' +
-  'head sill frame slats fabric screen awning shutter lowered raised outside inside indoor outdoor ' +
+  'head sill frame slats fabric awning shutter lowered raised outside inside indoor outdoor ' +
   'sun sunlit sunny sky clear cloudy wind shade shaded rules rule people floor ceiling roof ' +
   'warmest coldest limit share sum total mean average highest lowest';
 
@@ -24,7 +24,10 @@ const WORD = new RegExp(
 );
 
 /** Spellings that German has too: `Not`, `Start`, `Will` ... as nouns, `was`, `will`, `an` as words. */
-const GERMAN_TOO = /^(Not|Start|Stop|Was|Wind|Will|An|Am|Do|Was|was|will|an|am|do)$/;
+const GERMAN_TOO = /^(NO|Not|Start|Stop|Was|Wind|Will|An|Am|Do|was|will|an|am|do)$/;
+
+/** Names of places are the same in every language. */
+const PLACES = /\b(North|South) (Dakota|Carolina)\b|\b(Port of Spain|Isle of Man)\b/g;
 
 /** Every text and spoken attribute of the page, apart from what is marked as not to be translated. */
 export async function wordsOnScreen(page: Page): Promise<string[]> {
@@ -59,7 +62,12 @@ export async function wordsOnScreen(page: Page): Promise<string[]> {
 /** The texts that have English words in them, with these words. */
 export function english(texts: readonly string[]): string[] {
   return texts.flatMap((text) => {
-    const words = [...text.replace(/^[a-z-]+: /, '').matchAll(WORD)]
+    const words = [
+      ...text
+        .replace(/^[a-z-]+: /, '')
+        .replace(PLACES, '')
+        .matchAll(WORD),
+    ]
       .map(([word]) => word)
       .filter((word) => !GERMAN_TOO.test(word));
     return words.length > 0 ? [`${text.slice(0, 160)} [${[...new Set(words)].join(', ')}]`] : [];
