@@ -3,6 +3,8 @@ import Papa from 'papaparse';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import type { Locator, Page } from 'playwright-core';
 import studio from '../../data/examples/studio.shadewright.json' with { type: 'json' };
+import germanYear from '../../data/words/de/year.json' with { type: 'json' };
+import englishYear from '../../data/words/en/year.json' with { type: 'json' };
 import { parseProject } from '../../lib/project/index.ts';
 import { createEngine } from '../../lib/study/index.ts';
 import { HOURS } from '../../lib/time/index.ts';
@@ -143,6 +145,52 @@ describe('the year and the day', () => {
       );
       expect([width, over]).toEqual([width, 0]);
     }
+    expect(app.errors).toEqual([]);
+  });
+});
+
+/** Sentences of a language file that have nothing to fill in. */
+function wholeSentences(branch: object): string[] {
+  return Object.values(branch).flatMap((value: unknown) => {
+    if (typeof value === 'object' && value !== null) return wholeSentences(value);
+    return typeof value === 'string' && !value.includes('{{') ? [value] : [];
+  });
+}
+
+describe('the year and the day in German', () => {
+  let app: OpenApp;
+  let page: Page;
+  beforeAll(async () => {
+    app = await openApp({ path: '/#year' });
+    page = app.page;
+    await page.evaluate(() => localStorage.setItem('shadewright.language', 'de'));
+    await page.reload();
+    await page.getByRole('heading', { name: germanYear.title }).waitFor();
+    await page.getByRole('combobox', { name: germanYear.of }).selectOption({ label: 'West door' });
+    await page.getByRole('slider', { name: /: gewählte Stunde$/ }).waitFor();
+  });
+  afterAll(() => app.close());
+
+  it('has no English sentence and no decimal point', async () => {
+    const bench = page.locator('[data-bench-shown="year"]');
+    const text = plain(await bench.innerText());
+    const spoken = await bench
+      .locator('[aria-label]')
+      .evaluateAll((all) => all.map((part) => part.getAttribute('aria-label')));
+    const known = new Set(wholeSentences(germanYear));
+    const english = wholeSentences(englishYear).filter((s) => s.includes(' ') && !known.has(s));
+    const told = [text, ...spoken].join('\n').toLowerCase();
+    expect(english.filter((sentence) => told.includes(sentence.toLowerCase()))).toEqual([]);
+    expect(text).toContain('Das Jahr bringt');
+    // Points stand between thousands only, and after the number of a day.
+    expect(text.match(/\d\.\d{1,2}(?!\d)/g)).toBeNull();
+  });
+
+  it('reads days and hours the German way', async () => {
+    const sheet = page.getByRole('slider', { name: /: gewählte Stunde$/ });
+    const reading = plain((await sheet.getAttribute('aria-valuetext'))!);
+    expect(reading).toMatch(/^[A-Z][a-z]+tag|^Mittwoch/);
+    expect(reading).toMatch(/, \d+\. [A-Z][a-zä]+, \d\d:00 bis \d\d:00 Uhr: [\d.,]+ W\/m² Glas$/);
     expect(app.errors).toEqual([]);
   });
 });

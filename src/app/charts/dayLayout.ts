@@ -119,14 +119,3 @@ export function actionText(words: Wording, action: RuleAction, slats: boolean): 
   if (action.kind === 'track') return t(`action.track${part}`, { share });
   return t(`action.tilt${part}`, { share, angle: words.number(action.angle) });
 }
-
-export function actionName(action: RuleAction, slats: boolean): string {
-  if (action.kind === 'raise') return 'up';
-  const share = action.share ?? 1;
-  const down = share < 1 ? `${Math.round(share * 100)} % down` : 'down';
-  if (!slats || action.kind === 'lower') return down;
-  const part = share < 1 ? `${down}, ` : '';
-  return action.kind === 'tilt'
-    ? `${part}slats at ${Math.round(action.angle)}°`
-    : `${part}slats follow the sun`;
-}
