@@ -1,4 +1,4 @@
-import { InputError } from '../problem/index.ts';
+import { InputError, problem } from '../problem/index.ts';
 import { fabricOptics, shutterOptics } from './fabric.ts';
 import { profileTangent, reachable, STANDING_ANGLE, trackingAngle } from './louvre.ts';
 import { solveSlats, splitBeam } from './radiosity.ts';
@@ -7,6 +7,7 @@ import { emptyOptics } from './tables.ts';
 import { PROFILE_COUNT } from './types.ts';
 import type { Blind, BlindOptics, BlindSetting, SlatBlind } from './types.ts';
 import { validateBlind } from './validate.ts';
+import { rangeText, say } from './say.ts';
 
 /** Profile angle of a table index, degrees. */
 export const profileOfIndex = (index: number): number => index - (PROFILE_COUNT - 1) / 2;
@@ -121,13 +122,12 @@ export function blindOptics(blind: Blind, setting: BlindSetting): BlindOptics {
   if (setting.kind === 'track') return trackTable(blind);
   const angle = setting.kind === 'tilt' ? setting.angle : STANDING_ANGLE;
   if (!Number.isFinite(angle)) {
-    throw new InputError({
-      path: 'angle',
-      message: 'The slat angle must be a number',
-      value: String(angle),
-      allowed: `${blind.angleMin} to ${blind.angleMax} degrees`,
-      fix: 'Take 0 for flat slats, 90 for closed ones.',
-    });
+    const texts = {
+      message: say('blind.angle'),
+      allowed: rangeText(blind.angleMin, blind.angleMax, 'degrees'),
+      fix: say('blind.angleFix'),
+    };
+    throw new InputError(problem('angle', texts, angle));
   }
   return slatTable(blind, reachable(blind, Math.round(angle)));
 }

@@ -1,8 +1,9 @@
-import { InputError } from '../problem/index.ts';
+import { InputError, problem } from '../problem/index.ts';
 import { diffuseOptics } from './diffuse.ts';
 import { meshOptics } from './fabric.ts';
 import type { FabricBlind } from './types.ts';
 import { validateBlind } from './validate.ts';
+import { rangeText, say } from './say.ts';
 
 /** What an insect screen leaves of the light on the opening. */
 export interface ScreenFactor {
@@ -57,13 +58,12 @@ export function screenLoss(openness: number, reynolds: number): number {
 export function screenAirFlowFactor(screen: FabricBlind): number {
   checkScreen(screen, 1);
   if (screen.openness < 0.05) {
-    throw new InputError({
-      path: 'openness',
-      message: 'An insect screen that air passes needs holes',
-      value: String(screen.openness),
-      allowed: '0.05 to 1',
-      fix: 'Take the open area share of the mesh, commonly 0.55 to 0.7.',
-    });
+    const texts = {
+      message: say('blind.noHoles'),
+      allowed: rangeText(0.05, 1),
+      fix: say('blind.noHolesFix'),
+    };
+    throw new InputError(problem('openness', texts, screen.openness));
   }
   const opening = 1 / DISCHARGE ** 2;
   return Math.sqrt(opening / (opening + screenLoss(screen.openness, AIRING_REYNOLDS)));
@@ -72,13 +72,9 @@ export function screenAirFlowFactor(screen: FabricBlind): number {
 function checkScreen(screen: FabricBlind, covered: number): void {
   const problems = validateBlind(screen);
   if (!(covered >= 0 && covered <= 1)) {
-    problems.push({
-      path: 'covered',
-      message: 'The covered share of the opening is out of range',
-      value: String(covered),
-      allowed: '0 to 1',
-      fix: 'Take 1 for a screen over the whole opening, 0.5 over half of it.',
-    });
+    const message = say('blind.covered');
+    const texts = { message, allowed: rangeText(0, 1), fix: say('blind.coveredFix') };
+    problems.push(problem('covered', texts, covered));
   }
   if (problems.length) throw new InputError(problems);
 }

@@ -1,5 +1,7 @@
-import { showValue } from '../problem/index.ts';
+import { decimalText, problem, verbatim } from '../problem/index.ts';
 import type { Problem } from '../problem/index.ts';
+import { rangeText, say } from './say.ts';
+import type { RangeUnit, SentenceKey } from './say.ts';
 import type { Blind } from './types.ts';
 
 /** Checks one field at a time and gathers what is wrong. */
@@ -12,101 +14,81 @@ class Checker {
   }
 
   /** The number in a field, or NaN with a problem noted. */
-  number(field: string, min: number, max: number, unit: string, fix: string): number {
+  number(field: string, min: number, max: number, fix: SentenceKey, unit?: RangeUnit): number {
     const value = this.#blind[field];
     if (typeof value === 'number' && value >= min && value <= max) return value;
-    const allowed = `${min} to ${max}${unit && ` ${unit}`}`;
     const known = typeof value === 'number' && Number.isFinite(value);
-    const message = known ? 'The value is out of range' : 'A number is needed';
-    this.problems.push({ path: field, message, value: showValue(value), allowed, fix });
+    const message = say(known ? 'blind.outOfRange' : 'blind.notNumber');
+    const texts = { message, allowed: rangeText(min, max, unit), fix: say(`blind.${fix}`) };
+    this.problems.push(problem(field, texts, value));
     return NaN;
   }
 
-  optional(field: string, min: number, max: number, unit: string, fix: string): void {
-    if (this.#blind[field] !== undefined) this.number(field, min, max, unit, fix);
+  optional(field: string, min: number, max: number, fix: SentenceKey, unit?: RangeUnit): void {
+    if (this.#blind[field] !== undefined) this.number(field, min, max, fix, unit);
   }
 
-  oneOf(field: string, choices: readonly string[], fix: string): void {
+  oneOf(field: string, choices: readonly string[], fix: SentenceKey): void {
     const value = this.#blind[field];
     if (choices.includes(value as string)) return;
-    const allowed = choices.join(', ');
-    this.problems.push({
-      path: field,
-      message: 'Not a known choice',
-      value: showValue(value),
-      allowed,
-      fix,
-    });
+    const allowed = verbatim(choices.join(', '));
+    const texts = { message: say('blind.unknown'), allowed, fix: say(`blind.${fix}`) };
+    this.problems.push(problem(field, texts, value));
   }
 
   /** Parts of the same light must not add up to more than all of it. */
   atMostOne(fields: string[], values: number[]): void {
     const sum = values.reduce((total, value) => total + value, 0);
     if (!(sum > 1 + 1e-9)) return;
-    this.problems.push({
-      path: fields[0],
-      message: `${fields.join(' + ')} is more than all of the light`,
-      value: String(Number(sum.toFixed(4))),
-      allowed: '0 to 1 together',
-      fix: 'Check on the data sheet which of them already contains another.',
-    });
+    const texts = {
+      message: say('blind.tooMuch', { fields: fields.join(' + ') }),
+      allowed: say('blind.together'),
+      fix: say('blind.tooMuchFix'),
+    };
+    this.problems.push(problem(fields[0], texts, Number(sum.toFixed(4))));
   }
 }
 
-const SHEET = "Read it on the blind's data sheet, as a share (50 % is 0.5).";
-
 const checks = {
   slats(c: Checker): void {
-    const width = c.number(
-      'slatWidth',
-      0.005,
-      0.5,
-      'm',
-      'Measure across one slat (80 mm is 0.08).',
-    );
-    const spacing = c.number('slatSpacing', 0.003, 0.5, 'm', 'Measure from slat to slat.');
+    const width = c.number('slatWidth', 0.005, 0.5, 'width', 'm');
+    const spacing = c.number('slatSpacing', 0.003, 0.5, 'spacing', 'm');
     if (width / spacing < 0.2 || width / spacing > 5) {
-      c.problems.push({
-        path: 'slatSpacing',
-        message: 'Slat width and spacing do not fit each other',
-        value: `width / spacing ${(width / spacing).toFixed(2)}`,
-        allowed: 'width / spacing 0.2 to 5',
-        fix: 'Closing slats are a little wider than their spacing: 80 mm every 72 mm, for instance.',
-      });
+      c.problems.push(
+        problem('slatSpacing', {
+          message: say('blind.ratio'),
+          value: say('blind.ratioValue', { ratio: decimalText(width / spacing, 2) }),
+          allowed: say('blind.ratioAllowed'),
+          fix: say('blind.ratioFix'),
+        }),
+      );
     }
-    const upper = c.number('reflectanceUpper', 0, 1, '', SHEET);
-    const lower = c.number('reflectanceLower', 0, 1, '', SHEET);
-    const through = c.number('slatTransmittance', 0, 1, '', 'Take 0 for metal or wood.');
+    const upper = c.number('reflectanceUpper', 0, 1, 'sheet');
+    const lower = c.number('reflectanceLower', 0, 1, 'sheet');
+    const through = c.number('slatTransmittance', 0, 1, 'through');
     c.atMostOne(['reflectanceUpper', 'slatTransmittance'], [upper, through]);
     c.atMostOne(['reflectanceLower', 'slatTransmittance'], [lower, through]);
-    const min = c.number('angleMin', -90, 90, 'degrees', 'Take the least angle the drive reaches.');
-    const max = c.number('angleMax', -90, 90, 'degrees', 'Take the largest angle it reaches.');
+    const min = c.number('angleMin', -90, 90, 'angleMin', 'degrees');
+    const max = c.number('angleMax', -90, 90, 'angleMax', 'degrees');
     if (min > max) {
-      c.problems.push({
-        path: 'angleMax',
-        message: 'The largest slat angle lies below the least',
-        value: String(max),
-        allowed: `${min} to 90 degrees`,
-        fix: 'Exchange angleMin and angleMax, or give both the same value for fixed slats.',
-      });
+      const texts = {
+        message: say('blind.angles'),
+        allowed: rangeText(min, 90, 'degrees'),
+        fix: say('blind.anglesFix'),
+      };
+      c.problems.push(problem('angleMax', texts, max));
     }
   },
   fabric(c: Checker): void {
-    const openness = c.number('openness', 0, 1, '', SHEET);
-    const diffuse = c.number(
-      'diffuseTransmittance',
-      0,
-      1,
-      '',
-      'Solar transmittance less openness.',
-    );
-    const reflectance = c.number('reflectance', 0, 1, '', SHEET);
+    const openness = c.number('openness', 0, 1, 'sheet');
+    const diffuse = c.number('diffuseTransmittance', 0, 1, 'diffuse');
+    const reflectance = c.number('reflectance', 0, 1, 'sheet');
     const fields = ['openness', 'diffuseTransmittance', 'reflectance'];
     c.atMostOne(fields, [openness, diffuse, reflectance]);
   },
   shutter(c: Checker): void {
-    const through = c.number('transmittance', 0, 1, '', 'Take 0.02 for a closed roller shutter.');
-    const reflectance = c.number('reflectance', 0, 1, '', SHEET);
+    const through = c.number('transmittance', 0, 1, 'shutter');
+    const reflectance = c.number('reflectance', 0, 1, 'sheet');
     c.atMostOne(['transmittance', 'reflectance'], [through, reflectance]);
   },
 };
@@ -117,16 +99,10 @@ const checks = {
  */
 export function validateBlind(blind: Blind): Problem[] {
   const c = new Checker(blind);
-  c.oneOf('position', ['external', 'between', 'internal'], 'Say where the blind hangs.');
-  c.optional('ventFactor', 0, 1, '', 'Take 0 for a closed cavity, 1 for one open to the air.');
-  c.optional(
-    'windLimit',
-    1,
-    40,
-    'm/s',
-    "Read it on the blind's data sheet (8 to 13 m/s is usual).",
-  );
-  c.oneOf('kind', Object.keys(checks), 'Say what the blind is made of.');
+  c.oneOf('position', ['external', 'between', 'internal'], 'position');
+  c.optional('ventFactor', 0, 1, 'vent');
+  c.optional('windLimit', 1, 40, 'wind', 'm/s');
+  c.oneOf('kind', Object.keys(checks), 'kind');
   if (Object.hasOwn(checks, blind.kind)) checks[blind.kind](c);
   return c.problems;
 }

@@ -1,5 +1,5 @@
 import weather from '../../data/words/en/weather.json' with { type: 'json' };
-import { sayFrom } from '../problem/index.ts';
+import { rangesFrom, sayFrom } from '../problem/index.ts';
 import type { Text } from '../problem/index.ts';
 
 /** Sentences about weather, from the language file `weather`. */
@@ -14,10 +14,7 @@ export function listed(names: readonly Text[]): Text {
 export type RangeUnit = keyof typeof weather.unit;
 
 /** `0 to 1500 W/m2`. */
-export function rangeText(min: number, max: number, unit?: RangeUnit): Text {
-  if (!unit) return say('range.bare', { min, max });
-  return say('range.unit', { min, max, unit: say(`unit.${unit}`) });
-}
+export const rangeText = rangesFrom<RangeUnit>(say);
 
 /** `1600 W/m2`. */
 export function valueText(value: number, unit: RangeUnit): Text {

@@ -77,7 +77,7 @@ export function decide(
       const { hoursOver, met, value, limit } = outcome.chosen;
       return { id, name, hours: hoursOver, kept: met !== false, value, limit };
     }),
-    criterion: planned.rooms[0]?.with.chosen.title ?? '',
+    criterion: planned.rooms[0]?.with.chosen.title.english ?? '',
     verdicts,
     openings,
     matrix,

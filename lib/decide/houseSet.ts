@@ -40,7 +40,7 @@ export interface SetOptions {
   hemisphere: 'north' | 'south';
   /** Openings that may get an external blind; absent: all. */
   candidates?: readonly string[];
-  /** Price by opening id, above 0; 1 where absent. */
+  /** Price by opening id, above 0, instead of those in the project; 1 where absent. */
   prices?: Readonly<Record<string, number>>;
   /** Called after each set judged. */
   onJudged?: () => void;
@@ -59,7 +59,7 @@ export function searchSets(engine: Engine, input: StudyInput, options: SetOption
     project.openings.map((o) => o.id),
     options.candidates,
   );
-  const prices = options.prices ?? {};
+  const prices = options.prices ?? blindPrices(project);
   checkPrices(prices);
   const parts = blocksOf(project).map((block) => {
     const candidates = block.openings.filter((id) => wanted.has(id));

@@ -85,11 +85,11 @@ export function criteriaTable(room: RoomResult): Table {
     rows: room.without.criteria.map((criterion, i) => {
       const limit = criterion.limit === undefined ? '-' : figure(criterion, criterion.limit);
       return [
-        criterion.title,
+        criterion.title.english,
         limit,
         judged(criterion),
         judged(room.with.criteria[i]),
-        criterion.source,
+        criterion.source.english,
       ];
     }),
   };

@@ -1,4 +1,5 @@
-import type { StudyResult } from '../study/index.ts';
+import type { CriterionResult } from '../room/index.ts';
+import type { RoomOutcome, StudyResult } from '../study/index.ts';
 import { roomDetail, shareStopped } from '../study/index.ts';
 
 /**
@@ -34,6 +35,8 @@ export function studyJson(
     facades: result.facades.map((facade) => ({ ...facade, shareStopped: stopped(facade.sums) })),
     rooms: result.rooms.map(({ runs, ...room }) => ({
       ...room,
+      without: plainOutcome(room.without),
+      with: plainOutcome(room.with),
       detail: {
         without: roomDetail(runs.without, threshold),
         with: roomDetail(runs.with, threshold),
@@ -41,6 +44,14 @@ export function studyJson(
     })),
     total: { ...result.total, shareStopped: stopped(result.total) },
   };
+}
+
+function plainOutcome({ chosen, criteria, ...outcome }: RoomOutcome) {
+  return { ...outcome, chosen: plainCriterion(chosen), criteria: criteria.map(plainCriterion) };
+}
+
+function plainCriterion({ title, source, note, ...figures }: CriterionResult) {
+  return { ...figures, title: title.english, source: source.english, note: note.english };
 }
 
 function stopped(sums: StudyResult['total']) {

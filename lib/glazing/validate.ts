@@ -1,11 +1,13 @@
-import { showValue, type Problem } from '../problem/index.ts';
+import { decimalText, problem, verbatim } from '../problem/index.ts';
+import type { Problem, Text } from '../problem/index.ts';
 import { gapResistance, inwardFractions } from './inwardHeat.ts';
+import { rangeText, say } from './say.ts';
+import type { RangeUnit, SentenceKey } from './say.ts';
 import { traceStack } from './stack.ts';
 import type { ClearPane, Glazing } from './types.ts';
 
 /** Most the trace of uncoated panes may differ from the data sheet's normal values. */
 const TRACE_TOLERANCE = 0.05;
-const SHEET = "Read it on the glazing's data sheet.";
 
 /**
  * What is wrong with a glazing, empty where nothing is. Ranges cover the glass on the market: from
@@ -15,62 +17,63 @@ const SHEET = "Read it on the glazing's data sheet.";
 export function validateGlazing(glazing: Glazing, path = 'glazing'): Problem[] {
   const problems: Problem[] = [];
   const { panes, g, solarTransmittance, visibleTransmittance, Ug, angular } = glazing;
-  check('panes', panes, 1, 4, 'Count the panes.');
+  check('panes', panes, 1, 4, 'countPanes');
   if (inRange(panes, 1, 4) && !Number.isInteger(panes)) {
-    add('panes', 'The number of panes is not whole', panes, '1, 2, 3 or 4', 'Count the panes.');
+    add('panes', 'notWhole', panes, say('glazing.panes'), 'countPanes');
   }
-  check('g', g, 0.05, 0.92, `${SHEET} 50 % is 0.5.`);
-  check('solarTransmittance', solarTransmittance, 0.01, 0.92, SHEET);
-  check('visibleTransmittance', visibleTransmittance, 0, 1, SHEET);
-  check('Ug', Ug, 0.3, 6, `${SHEET} 5.678 over R (ft2 F h/Btu) gives it.`);
+  check('g', g, 0.05, 0.92, 'sheetShare');
+  check('solarTransmittance', solarTransmittance, 0.01, 0.92, 'sheet');
+  check('visibleTransmittance', visibleTransmittance, 0, 1, 'sheet');
+  check('Ug', Ug, 0.3, 6, 'sheetU');
   if (solarTransmittance > g) {
-    const fix = 'g is the direct transmittance plus the heat given inward: look up both again.';
-    add('solarTransmittance', 'More passes than g', solarTransmittance, `up to g, ${g}`, fix);
+    const allowed = say('glazing.upToG', { g });
+    add('solarTransmittance', 'moreThanG', solarTransmittance, allowed, 'gFix');
   }
   if (angular.kind === 'coated') {
-    check(
-      'angular.q',
-      angular.q,
-      1,
-      10,
-      'Take 4 for most coated glass.',
-      ' (Karlsson & Roos 2000)',
-    );
+    const { q } = angular;
+    const allowed = say('glazing.karlsson', { min: 1, max: 10 });
+    if (!inRange(q, 1, 10)) add('angular.q', 'outOfRange', q, allowed, 'q');
     return problems;
   }
   angular.panes.forEach((pane, k) => {
     const at = `angular.panes[${k}]`;
-    check(`${at}.thickness`, pane.thickness, 0.001, 0.05, '4 mm is 0.004.', ' m');
-    check(
-      `${at}.extinction`,
-      pane.extinction,
-      0,
-      200,
-      'Take 4 water white to 32 greenish.',
-      ' 1/m',
-    );
-    check(`${at}.refractiveIndex`, pane.refractiveIndex, 1.2, 2, 'Take 1.526 for soda-lime glass.');
+    check(`${at}.thickness`, pane.thickness, 0.001, 0.05, 'thickness', 'm');
+    check(`${at}.extinction`, pane.extinction, 0, 200, 'extinction', '1/m');
+    check(`${at}.refractiveIndex`, pane.refractiveIndex, 1.2, 2, 'refraction');
   });
   if (angular.panes.length !== panes) {
-    const fix = 'List every pane once, outside first.';
-    add('angular.panes', 'Panes listed differ from `panes`', angular.panes.length, `${panes}`, fix);
+    const allowed = verbatim(`${panes}`);
+    add('angular.panes', 'differ', angular.panes.length, allowed, 'listFix');
   }
   if (problems.length === 0) checkTrace(angular.panes);
   return problems;
 
-  function add(field: string, message: string, value: unknown, allowed: string, fix: string) {
-    problems.push({ path: `${path}.${field}`, message, value: showValue(value), allowed, fix });
+  function add(
+    field: string,
+    message: SentenceKey,
+    value: unknown,
+    allowed: Text,
+    fix: SentenceKey | Text,
+  ) {
+    const mend = typeof fix === 'string' ? say(`glazing.${fix}`) : fix;
+    const texts = { message: say(`glazing.${message}`), allowed, fix: mend };
+    problems.push(problem(`${path}.${field}`, texts, value));
   }
 
-  function check(field: string, value: number, min: number, max: number, fix: string, unit = '') {
-    if (!inRange(value, min, max))
-      add(field, 'Out of range', value, `${min} to ${max}${unit}`, fix);
+  function check(
+    field: string,
+    value: number,
+    min: number,
+    max: number,
+    fix: SentenceKey,
+    unit?: RangeUnit,
+  ) {
+    if (!inRange(value, min, max)) add(field, 'outOfRange', value, rangeText(min, max, unit), fix);
   }
 
   function checkTrace(clear: readonly ClearPane[]) {
     if (clear.length > 1 && gapResistance(clear, Ug) <= 0) {
-      const fix = 'Take 2.7 to 3.3 for two uncoated panes, 1.7 to 2.2 for three.';
-      add('Ug', 'Too high for this number of panes', Ug, 'below that of the panes alone', fix);
+      add('Ug', 'tooHigh', Ug, say('glazing.belowPanes'), 'UgFix');
       return;
     }
     const inward = inwardFractions(clear, Ug);
@@ -82,13 +85,9 @@ export function validateGlazing(glazing: Glazing, path = 'glazing'): Problem[] {
   function compare(field: string, given: number, traced: number) {
     if (Math.abs(given - traced) <= TRACE_TOLERANCE) return;
     const [low, high] = [traced - TRACE_TOLERANCE, traced + TRACE_TOLERANCE];
-    add(
-      field,
-      'Does not fit the listed panes',
-      given,
-      `${low.toFixed(2)} to ${high.toFixed(2)}`,
-      `The panes give ${traced.toFixed(2)}: correct thickness or extinction, or use the coated model.`,
-    );
+    const allowed = say('range.bare', { min: decimalText(low, 2), max: decimalText(high, 2) });
+    const fix = say('glazing.traceFix', { value: decimalText(traced, 2) });
+    add(field, 'notFitting', given, allowed, fix);
   }
 }
 

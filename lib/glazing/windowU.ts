@@ -1,5 +1,6 @@
 import type { Sides } from '../opening/index.ts';
-import { InputError, showValue, type Problem } from '../problem/index.ts';
+import { InputError, type Problem, problem } from '../problem/index.ts';
+import { say } from './say.ts';
 
 /** A frame as its data sheet and its installation detail give it. */
 export interface FrameType {
@@ -70,8 +71,8 @@ export function windowU(input: WindowUInput): WindowU {
   const glassWidth = (width - frame.left - frame.right - (columns - 1) * barWidth) / columns;
   const glassHeight = (height - frame.head - frame.sill - (rows - 1) * barWidth) / rows;
   const problems = [
-    ...noGlass('width', width, glassWidth, 'left and right'),
-    ...noGlass('height', height, glassHeight, 'head and sill'),
+    ...noGlass('width', width, glassWidth),
+    ...noGlass('height', height, glassHeight),
   ];
   if (problems.length > 0) throw new InputError(problems);
 
@@ -100,15 +101,12 @@ function allSides(value: number): Sides {
   return { head: value, sill: value, left: value, right: value };
 }
 
-function noGlass(path: string, size: number, glass: number, sides: string): Problem[] {
+function noGlass(path: 'width' | 'height', size: number, glass: number): Problem[] {
   if (glass > 0) return [];
-  return [
-    {
-      path,
-      message: 'The frame leaves no glass',
-      value: showValue(size),
-      allowed: `more than the frame's ${sides} and bars`,
-      fix: 'Check the size and the frame widths, all in metres.',
-    },
-  ];
+  const texts = {
+    message: say('glazing.noGlass'),
+    allowed: say(path === 'width' ? 'glazing.moreWidth' : 'glazing.moreHeight'),
+    fix: say('glazing.sizeFix'),
+  };
+  return [problem(path, texts, size)];
 }

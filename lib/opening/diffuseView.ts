@@ -1,4 +1,4 @@
-import { InputError } from '../problem/index.ts';
+import { InputError, problem } from '../problem/index.ts';
 import { horizonAltitude } from '../sky/index.ts';
 import type { HorizonPoint } from '../sky/index.ts';
 import { planeAxes } from '../sun/index.ts';
@@ -7,6 +7,7 @@ import { horizonPieces, patches } from './directions.ts';
 import type { Patch } from './directions.ts';
 import { compileOpening } from './openingShade.ts';
 import type { DiffuseView, DirectionSet, OpeningGeometry, OpeningShade, Plane } from './types.ts';
+import { say } from './say.ts';
 
 const RAD = Math.PI / 180;
 
@@ -181,21 +182,19 @@ function directionSet(n: number): DirectionSet {
 
 function checkPlane(plane: Plane): void {
   if (!Number.isFinite(plane.azimuth)) {
-    throw new InputError({
-      path: 'azimuth',
-      message: 'must be a number',
-      value: String(plane.azimuth),
-      allowed: 'degrees clockwise from north',
-      fix: 'Read it from a compass corrected to true north.',
-    });
+    const texts = {
+      message: say('opening.notNumber'),
+      allowed: say('opening.azimuth'),
+      fix: say('opening.azimuthFix'),
+    };
+    throw new InputError(problem('azimuth', texts, plane.azimuth));
   }
   if (!(plane.tilt >= 0 && plane.tilt <= 180)) {
-    throw new InputError({
-      path: 'tilt',
-      message: 'is out of range',
-      value: String(plane.tilt),
-      allowed: '0 to 180 degrees from the horizontal',
-      fix: 'Take 90 for a wall, under 90 for a roof.',
-    });
+    const texts = {
+      message: say('opening.outOfRange'),
+      allowed: say('opening.tilt'),
+      fix: say('opening.tiltFix'),
+    };
+    throw new InputError(problem('tilt', texts, plane.tilt));
   }
 }

@@ -1,9 +1,10 @@
-import { showValue } from '../problem/index.ts';
+import { problem } from '../problem/index.ts';
 import type { Problem } from '../problem/index.ts';
+import { rangeText, say } from './say.ts';
+import type { SentenceKey } from './say.ts';
 import type { OpeningGeometry } from './types.ts';
 
 const SIDES = ['head', 'sill', 'left', 'right'] as const;
-const TAPE = 'Measure it with a tape or read it on the drawing, in metres.';
 
 /** Least glass left between the frame's members, m. */
 const LEAST_GLASS = 0.01;
@@ -15,15 +16,14 @@ const LEAST_GLASS = 0.01;
  */
 export function validateOpening(g: OpeningGeometry, path = ''): Problem[] {
   const problems: Problem[] = [];
-  const check = (name: string, value: unknown, min: number, max: number, unit = 'm') => {
+  const check = (name: string, value: unknown, min: number, max: number, share = false) => {
     if (typeof value === 'number' && value >= min && value <= max) return;
-    problems.push({
-      path: path + name,
-      message: typeof value === 'number' ? 'is out of range' : 'must be a number',
-      value: typeof value === 'number' ? String(value) : showValue(value),
-      allowed: `${min} to ${max}${unit && ` ${unit}`}`,
-      fix: unit ? TAPE : 'Give a share between 0 and 1.',
-    });
+    const texts = {
+      message: say(typeof value === 'number' ? 'opening.outOfRange' : 'opening.notNumber'),
+      allowed: share ? rangeText(min, max) : rangeText(min, max, 'm'),
+      fix: say(share ? 'opening.share' : 'opening.tape'),
+    };
+    problems.push(problem(path + name, texts, value));
   };
 
   check('width', g.width, 0.1, 10);
@@ -31,7 +31,7 @@ export function validateOpening(g: OpeningGeometry, path = ''): Problem[] {
   check('setBack', g.setBack, 0, 2);
   for (const side of SIDES) check(`frame.${side}`, g.frame[side], 0, 2);
   for (const side of SIDES) check(`reveal.${side}`, g.reveal[side], 0, 2);
-  check('revealReflectance', g.revealReflectance, 0, 1, '');
+  check('revealReflectance', g.revealReflectance, 0, 1, true);
   if (g.overhang) {
     check('overhang.projection', g.overhang.projection, 0, 10);
     check('overhang.aboveHead', g.overhang.aboveHead, 0, 10);
@@ -48,18 +48,19 @@ export function validateOpening(g: OpeningGeometry, path = ''): Problem[] {
   }
   if (problems.length) return problems;
 
-  const noGlass = (name: string, sides: string, sum: number, size: number, of: string) => {
+  const noGlass = (name: string, key: SentenceKey, sum: number, size: number) => {
     if (size - sum >= LEAST_GLASS) return;
-    problems.push({
-      path: path + name,
-      message: `${sides} together leave no glass in the opening's ${of}`,
-      value: `${Number(sum.toFixed(4))} m`,
-      allowed: `up to ${Number((size - LEAST_GLASS).toFixed(4))} m together`,
-      fix: `Make the frame narrower or the opening larger.`,
-    });
+    problems.push(
+      problem(path + name, {
+        message: say(`opening.${key}`),
+        value: say('opening.sum', { sum: Number(sum.toFixed(4)) }),
+        allowed: say('opening.mostTogether', { most: Number((size - LEAST_GLASS).toFixed(4)) }),
+        fix: say('opening.narrower'),
+      }),
+    );
   };
   const { frame } = g;
-  noGlass('frame.left', 'left and right', frame.left + frame.right, g.width, 'width');
-  noGlass('frame.head', 'head and sill', frame.head + frame.sill, g.height, 'height');
+  noGlass('frame.left', 'noGlassWidth', frame.left + frame.right, g.width);
+  noGlass('frame.head', 'noGlassHeight', frame.head + frame.sill, g.height);
   return problems;
 }

@@ -71,6 +71,7 @@ export function formatProblem(p: Problem): string {
 export function showValue(value: unknown): string {
   let text: string;
   if (value === undefined) return 'missing';
+  if (typeof value === 'number') return String(value);
   try {
     text = JSON.stringify(value) ?? String(value);
   } catch {

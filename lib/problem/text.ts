@@ -18,8 +18,8 @@ export interface Text {
   english: string;
 }
 
-/** A whole number with its thousands set apart, or the name of a month, 1 to 12. */
-export type Written = { figure: number } | { month: number };
+/** A whole number with its thousands set apart, letters with a decimal point, or a month, 1 to 12. */
+export type Written = { figure: number } | { decimal: string } | { month: number };
 
 /** A language file: sentences in a tree. */
 export interface Book {
@@ -66,6 +66,12 @@ export function figureText(value: number): Text {
   const figure = Math.round(value);
   const english = String(figure).replace(/\B(?=(\d{3})+$)/g, ',');
   return { file: '', key: '', written: { figure }, english };
+}
+
+/** A figure with a fixed count of decimals: `0.50`. */
+export function decimalText(value: number, digits: number): Text {
+  const decimal = value.toFixed(digits);
+  return { file: '', key: '', written: { decimal }, english: decimal };
 }
 
 /** The name of a month, 1 to 12: `January`. */

@@ -1,5 +1,6 @@
 import { DAYS, HOURS, STEPS_PER_HOUR, type YearCalendar } from '../time/index.ts';
 import { NO_CODE_CHECK, type CriterionResult } from './criteria.ts';
+import { say } from './say.ts';
 
 /** Widths of the adaptive comfort band above and below the comfort temperature, K: EN 16798-1:2019, B.2.2. */
 export const ADAPTIVE_BANDS = {
@@ -90,7 +91,7 @@ export function adaptiveHours(
   const value = judged > 0 ? over / judged : 0;
   return {
     id: 'adaptive',
-    title: `Share of the hours over the adaptive bound, category ${category}`,
+    title: say('room.criterion.adaptive', { category }),
     value,
     unit: '1',
     limit: 0.03,
@@ -99,8 +100,7 @@ export function adaptiveHours(
     hoursJudged: judged,
     hoursUnder,
     worst,
-    source:
-      'Band: EN 16798-1:2019, annex B.2.2; 3 % of the hours: EN 15251:2007, annex G (from memory)',
+    source: say('room.source.adaptive'),
     note: NO_CODE_CHECK,
   };
 }

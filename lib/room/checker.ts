@@ -1,5 +1,11 @@
-import { showValue, type Problem } from '../problem/index.ts';
+import { problem } from '../problem/index.ts';
+import type { Problem, Text } from '../problem/index.ts';
+import { rangeText, say } from './say.ts';
+import type { RangeUnit, SentenceKey } from './say.ts';
 import type { ClockSpan } from './types.ts';
+
+/** What stands in a field: as it was given, or in words. */
+export type Shown = { given: unknown } | { told: Text };
 
 /** Collects what is wrong and what looks odd below one field path. */
 export class Checker {
@@ -11,49 +17,52 @@ export class Checker {
     this.path = path;
   }
 
-  fail(field: string, message: string, value: unknown, fix: string, allowed?: string): void {
+  fail(field: string, message: SentenceKey, value: Shown, fix: SentenceKey, allowed?: Text): void {
     this.problems.push(this.entry(field, message, value, fix, allowed));
   }
 
-  warn(field: string, message: string, value: unknown, fix: string, allowed?: string): void {
+  warn(field: string, message: SentenceKey, value: Shown, fix: SentenceKey, allowed?: Text): void {
     this.warnings.push(this.entry(field, message, value, fix, allowed));
   }
 
   /** Fails unless the value is a number from `least` to `most`. */
-  range(field: string, value: number, least: number, most: number, unit: string, fix: string) {
-    if (Number.isFinite(value) && value >= least && value <= most) return true;
-    const allowed = most === Infinity ? `${least} ${unit} or more` : `${least} to ${most} ${unit}`;
-    this.fail(field, 'is out of range', value, fix, allowed.trim());
-    return false;
+  range(
+    field: string,
+    value: number,
+    least: number,
+    most: number,
+    unit: RangeUnit | undefined,
+    fix: SentenceKey,
+  ): void {
+    if (Number.isFinite(value) && value >= least && value <= most) return;
+    this.fail(field, 'outOfRange', { given: value }, fix, rangeText(least, most, unit));
   }
 
   /** Fails unless the value is a number above 0. */
-  positive(field: string, value: number, unit: string, fix: string): boolean {
+  positive(field: string, value: number, unit: RangeUnit, fix: SentenceKey): boolean {
     if (Number.isFinite(value) && value > 0) return true;
-    this.fail(field, 'must be more than 0', value, fix, `over 0 ${unit}`);
+    const allowed = say('range.over', { min: 0, unit: say(`unit.${unit}`) });
+    this.fail(field, 'notPositive', { given: value }, fix, allowed);
     return false;
   }
 
   /** Fails unless both ends lie in the day. */
   span(field: string, span: ClockSpan): void {
-    const fix = 'Count minutes after midnight.';
-    this.range(`${field}.from`, span.from, 0, 1440, 'min', fix);
-    this.range(`${field}.to`, span.to, 0, 1440, 'min', fix);
+    this.range(`${field}.from`, span.from, 0, 1440, 'min', 'minutes');
+    this.range(`${field}.to`, span.to, 0, 1440, 'min', 'minutes');
   }
 
   private entry(
     field: string,
-    message: string,
-    value: unknown,
-    fix: string,
-    allowed?: string,
+    message: SentenceKey,
+    value: Shown,
+    fix: SentenceKey,
+    allowed?: Text,
   ): Problem {
-    return {
-      path: `${this.path}.${field}`,
-      message,
-      value: showValue(value),
-      fix,
-      ...(allowed === undefined ? {} : { allowed }),
-    };
+    const texts = { message: say(`room.${message}`), allowed, fix: say(`room.${fix}`) };
+    const path = `${this.path}.${field}`;
+    return 'given' in value
+      ? problem(path, texts, value.given)
+      : problem(path, { ...texts, value: value.told });
   }
 }

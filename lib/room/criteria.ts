@@ -1,14 +1,15 @@
+import type { Text } from '../problem/index.ts';
 import type { YearCalendar } from '../time/index.ts';
+import { say } from './say.ts';
 import { clockOfHour, inSpan } from './tables.ts';
 
 /** Said beside every criterion. */
-export const NO_CODE_CHECK =
-  'A comparison against a published figure, not a code check: a locally licensed professional decides.';
+export const NO_CODE_CHECK: Text = /* @__PURE__ */ say('room.noCodeCheck');
 
 /** A criterion's outcome on one room-year of operative temperatures. */
 export interface CriterionResult {
   id: CriterionId;
-  title: string;
+  title: Text;
   /** The figure judged, in `unit`. */
   value: number;
   unit: '1' | 'Kh' | 'h';
@@ -19,8 +20,8 @@ export interface CriterionResult {
   /** Hours over the temperature and hours judged. */
   hoursOver: number;
   hoursJudged: number;
-  source: string;
-  note: string;
+  source: Text;
+  note: Text;
 }
 
 export type CriterionId = 'shareAbove' | 'adaptive' | 'bedroomNights' | 'din4108' | 'degreeHours';
@@ -44,15 +45,14 @@ export function shareAbove(operative: Float64Array, options: ShareOptions = {}):
   const value = judged > 0 ? over / judged : 0;
   return {
     id: 'shareAbove',
-    title: `Share of ${occupied ? 'the occupied hours' : 'the year'} over ${threshold} C`,
+    title: say(occupied ? 'room.criterion.occupied' : 'room.criterion.year', of(threshold)),
     value,
     unit: '1',
     limit,
     met: value <= limit,
     hoursOver: over,
     hoursJudged: judged,
-    source:
-      '10 % over 25 C is the usual limit in very low energy housing, 5 % good, 3 % better practice (common practice; from memory)',
+    source: say('room.source.share'),
     note: NO_CODE_CHECK,
   };
 }
@@ -81,14 +81,14 @@ export function bedroomNights(operative: Float64Array, calendar: YearCalendar): 
   const value = over / judged;
   return {
     id: 'bedroomNights',
-    title: 'Share of the hours from 22:00 to 07:00 over 26 C',
+    title: say('room.criterion.nights', of(26)),
     value,
     unit: '1',
     limit: 0.01,
     met: value <= 0.01,
     hoursOver: over,
     hoursJudged: judged,
-    source: 'CIBSE TM59:2017, 4.2 b (from memory)',
+    source: say('room.source.nights'),
     note: NO_CODE_CHECK,
   };
 }
@@ -106,10 +106,10 @@ export function dinDegreeHours(operative: Float64Array, region: DinRegion): Crit
   return {
     ...result,
     id: 'din4108',
-    title: `Degree-hours over ${DIN_REGIONS[region]} C (summer region ${region})`,
+    title: say('room.criterion.din', { ...of(DIN_REGIONS[region]), region }),
     limit: 1200,
     met: result.value <= 1200,
-    source: 'DIN 4108-2:2013, table 9: dwellings (from memory)',
+    source: say('room.source.din'),
   };
 }
 
@@ -122,14 +122,21 @@ export function degreeHours(
   const { over, judged, excess } = count(operative, threshold, occupied);
   return {
     id: 'degreeHours',
-    title: `Degree-hours over ${threshold} C${occupied ? ' in occupied hours' : ''}`,
+    title: say(
+      occupied ? 'room.criterion.degreeHoursOccupied' : 'room.criterion.degreeHours',
+      of(threshold),
+    ),
     value: excess,
     unit: 'Kh',
     hoursOver: over,
     hoursJudged: judged,
-    source: 'Sum over the hours of the kelvins over the temperature; no limit of its own',
+    source: say('room.source.degreeHours'),
     note: NO_CODE_CHECK,
   };
+}
+
+function of(temperature: number) {
+  return { temperature };
 }
 
 /** Hours over a temperature, hours judged and kelvin-hours over it. */

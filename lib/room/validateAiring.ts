@@ -1,5 +1,7 @@
+import { verbatim } from '../problem/index.ts';
 import { sashArea } from './airing.ts';
 import type { Checker } from './checker.ts';
+import { say } from './say.ts';
 import type { Room, RoomOpening } from './types.ts';
 
 /** Checks sashes and airing rules. */
@@ -7,33 +9,34 @@ export function checkAiring(check: Checker, room: Room, openings: readonly RoomO
   openings.forEach((o, i) => checkSash(check, o, i));
   room.airing.forEach((rule, i) => {
     const field = (key: string) => `airing[${i}].${key}`;
-    check.range(field('openAbove'), rule.openAbove, 5, 50, 'C', 'About 23 is usual.');
-    check.range(field('closeBelow'), rule.closeBelow, 5, 50, 'C', 'About 20 is usual.');
-    check.range(field('margin'), rule.margin, 0, 20, 'K', 'About 1 is usual.');
-    check.range(field('windLimit'), rule.windLimit ?? 10, 0.1, 50, 'm/s', 'Leave out for none.');
+    check.range(field('openAbove'), rule.openAbove, 5, 50, 'C', 'usual23');
+    check.range(field('closeBelow'), rule.closeBelow, 5, 50, 'C', 'usual20');
+    check.range(field('margin'), rule.margin, 0, 20, 'K', 'usual1');
+    check.range(field('windLimit'), rule.windLimit ?? 10, 0.1, 50, 'm/s', 'windLimit');
     if (rule.closeBelow >= rule.openAbove) {
-      const fix = 'Leave a gap of a kelvin or more, or the sash flutters.';
-      const allowed = `below ${rule.openAbove} C`;
-      check.fail(field('closeBelow'), 'is not below openAbove', rule.closeBelow, fix, allowed);
+      const allowed = say('room.below', { most: rule.openAbove });
+      const value = { given: rule.closeBelow };
+      check.fail(field('closeBelow'), 'notBelow', value, 'notBelowFix', allowed);
     }
     if (rule.clock) check.span(field('clock'), rule.clock);
-    rule.months?.forEach((m, k) => check.range(field(`months[${k}]`), m, 1, 12, '', 'January 1.'));
+    rule.months?.forEach((m, k) =>
+      check.range(field(`months[${k}]`), m, 1, 12, undefined, 'january'),
+    );
     for (const id of rule.openings ?? []) {
       if (openings.length === 0 || openings.some((o) => o.id === id)) continue;
-      const allowed = openings.map((o) => o.id).join(', ');
-      check.fail(field('openings'), 'names no opening of this room', id, 'Name one.', allowed);
+      const allowed = verbatim(openings.map((o) => o.id).join(', '));
+      check.fail(field('openings'), 'noOpening', { given: id }, 'nameOne', allowed);
     }
     if (room.heating && rule.closeBelow < room.heating.setPoint) {
-      const fix = 'Shut at or above the heating set-point.';
-      const allowed = `${room.heating.setPoint} C or more`;
-      check.warn(field('closeBelow'), 'heats and airs at once', rule.closeBelow, fix, allowed);
+      const allowed = say('room.orMore', { least: room.heating.setPoint });
+      const value = { given: rule.closeBelow };
+      check.warn(field('closeBelow'), 'heatsAndAirs', value, 'heatsAndAirsFix', allowed);
     }
     const opens = openings.some(
       (o) => (rule.openings?.includes(o.id) ?? true) && sashArea(o.airing, rule.position) > 0,
     );
     if (openings.length > 0 && !opens) {
-      const fix = 'Name an opening whose sash takes that position.';
-      check.warn(field('position'), 'opens nothing', rule.position, fix);
+      check.warn(field('position'), 'opensNothing', { given: rule.position }, 'opensNothingFix');
     }
   });
 }
@@ -42,13 +45,11 @@ function checkSash(check: Checker, opening: RoomOpening, at: number): void {
   const { airing: sash } = opening;
   if (sash.kind === 'none') return;
   const field = (key: string) => `openings[${at}].airing.${key}`;
-  const fix = 'Measure the sash.';
-  check.positive(field('width'), sash.width, 'm', fix);
-  check.positive(field('height'), sash.height, 'm', fix);
-  check.range(field('tiltAngle'), sash.tiltAngle, 0, 90, 'degrees', '6 to 10 is usual.');
+  check.positive(field('width'), sash.width, 'm', 'sash');
+  check.positive(field('height'), sash.height, 'm', 'sash');
+  check.range(field('tiltAngle'), sash.tiltAngle, 0, 90, 'degrees', 'tiltAngle');
   if (sash.width * sash.height > opening.area * 1.001) {
-    const allowed = `at most ${opening.area} m2`;
-    const value = sash.width * sash.height;
-    check.warn(field('width'), 'makes a sash larger than its opening', value, fix, allowed);
+    const allowed = say('room.atMost', { most: opening.area, unit: say('unit.m2') });
+    check.warn(field('width'), 'sashLarge', { given: sash.width * sash.height }, 'sash', allowed);
   }
 }

@@ -1,4 +1,6 @@
+import { decimalText, verbatim } from '../problem/index.ts';
 import type { Checker } from './checker.ts';
+import { say } from './say.ts';
 import { INSIDE_RESISTANCE } from './surfaces.ts';
 import type { MassSurface, Room } from './types.ts';
 
@@ -6,39 +8,37 @@ import type { MassSurface, Room } from './types.ts';
 export function checkMass(check: Checker, room: Room): void {
   const { mass, floorArea } = room;
   if (mass.kind === 'value') {
-    const fix = 'Take a class if it is not known.';
-    check.positive('mass.massArea', mass.massArea, 'm2', fix);
-    check.positive('mass.heatCapacity', mass.heatCapacity, 'J/K', fix);
+    check.positive('mass.massArea', mass.massArea, 'm2', 'takeClass');
+    check.positive('mass.heatCapacity', mass.heatCapacity, 'J/K', 'takeClass');
     const perFloor = mass.heatCapacity / floorArea;
     if (perFloor > 0 && (perFloor < 20_000 || perFloor > 1_500_000)) {
-      const value = `${Math.round(perFloor)} J/m2K of floor`;
-      const allowed = '80,000 (very light) to 370,000 J/m2K (very heavy) are usual';
-      check.warn('mass.heatCapacity', 'is unusual', value, 'Check the unit: J/K.', allowed);
+      const told = say('room.perFloor', { value: Math.round(perFloor) });
+      const allowed = say('room.usualMass');
+      check.warn('mass.heatCapacity', 'unusual', { told }, 'unusualFix', allowed);
     }
   }
   if (mass.kind !== 'layers') return;
   if (mass.surfaces.length === 0) {
-    check.fail('mass.surfaces', 'has no surface', [], 'Add surfaces or take a class.');
+    check.fail('mass.surfaces', 'noSurface', { given: [] }, 'noSurfaceFix');
   }
   mass.surfaces.forEach((surface, s) => {
     const field = (key: string) => `mass.surfaces[${s}].${key}`;
-    check.positive(field('area'), surface.area, 'm2', 'Measure one face.');
-    check.range(field('sunWeight'), surface.sunWeight ?? 1, 0, 100, '', '1 is even.');
+    check.positive(field('area'), surface.area, 'm2', 'oneFace');
+    check.range(field('sunWeight'), surface.sunWeight ?? 1, 0, 100, undefined, 'even');
     if (surface.layers.length === 0) {
-      check.fail(field('layers'), 'has no layer', [], 'Add layers or leave the surface out.');
+      check.fail(field('layers'), 'noLayer', { given: [] }, 'noLayerFix');
     }
     surface.layers.forEach((layer, l) => {
       const layerField = (key: string) => field(`layers[${l}].${key}`);
-      const table = 'Take it from the build-up (EN ISO 10456 lists materials).';
-      check.range(layerField('thickness'), layer.thickness, 0.0005, 2, 'm', table);
-      check.range(layerField('conductivity'), layer.conductivity, 0.005, 500, 'W/mK', table);
-      check.range(layerField('density'), layer.density, 5, 12_000, 'kg/m3', table);
-      check.range(layerField('specificHeat'), layer.specificHeat, 200, 5000, 'J/kgK', table);
+      check.range(layerField('thickness'), layer.thickness, 0.0005, 2, 'm', 'layer');
+      check.range(layerField('conductivity'), layer.conductivity, 0.005, 500, 'W/mK', 'layer');
+      check.range(layerField('density'), layer.density, 5, 12_000, 'kg/m3', 'layer');
+      check.range(layerField('specificHeat'), layer.specificHeat, 200, 5000, 'J/kgK', 'layer');
     });
     if (surface.part !== undefined) checkPart(check, room, surface, s, mass.surfaces);
   });
   if (!mass.surfaces.some((s) => (s.sunWeight ?? 1) > 0)) {
-    check.fail('mass.surfaces', 'no surface takes the sun', 0, 'Raise a sun weight above 0.');
+    check.fail('mass.surfaces', 'noSun', { given: 0 }, 'noSunFix');
   }
 }
 
@@ -53,23 +53,24 @@ function checkPart(
   const parts = room.envelope.kind === 'parts' ? room.envelope.parts : [];
   const part = parts.find((p) => p.name === surface.part);
   if (!part) {
-    const allowed = parts.map((p) => p.name).join(', ') || 'none: the envelope is given as a total';
-    check.fail(`${field}.part`, 'names no opaque part', surface.part, 'Name a part.', allowed);
+    const names = parts.map((p) => p.name).join(', ');
+    const allowed = names ? verbatim(names) : say('room.noParts');
+    check.fail(`${field}.part`, 'noPart', { given: surface.part }, 'namePart', allowed);
     return;
   }
   const covered = surfaces
     .filter((s) => s.part === surface.part)
     .reduce((sum, s) => sum + s.area, 0);
   if (covered > part.area * 1.0001) {
-    const fix = 'Lower the surface or raise the part.';
-    check.fail(`${field}.area`, 'covers more than its part', covered, fix, `${part.area} m2`);
+    const allowed = say('room.area', { most: part.area });
+    check.fail(`${field}.area`, 'coversMore', { given: covered }, 'coversMoreFix', allowed);
   }
   const resistance = surface.layers.reduce((sum, l) => sum + l.thickness / l.conductivity, 0);
   const total = 1 / part.U - INSIDE_RESISTANCE;
   if (resistance > total) {
-    const fix = 'Correct the layers or the U-value.';
-    const value = `${resistance.toFixed(2)} m2K/W`;
-    const allowed = `at most ${total.toFixed(2)} m2K/W`;
-    check.fail(`${field}.layers`, "insulate more than the part's U-value", value, fix, allowed);
+    const unit = say('unit.m2K/W');
+    const told = say('room.inQuotes', { value: decimalText(resistance, 2), unit });
+    const allowed = say('room.atMost', { most: decimalText(total, 2), unit });
+    check.fail(`${field}.layers`, 'insulates', { told }, 'insulatesFix', allowed);
   }
 }

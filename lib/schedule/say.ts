@@ -1,5 +1,11 @@
 import problems from '../../data/words/en/problems.json' with { type: 'json' };
-import { sayFrom } from '../problem/index.ts';
+import { rangesFrom, sayFrom } from '../problem/index.ts';
 
 /** Sentences from the language file `problems`. */
-export const say = sayFrom('problems', problems);
+export const say = /* @__PURE__ */ sayFrom('problems', problems);
+
+/** Units by their place in the language file. */
+export type RangeUnit = keyof typeof problems.unit;
+
+/** `0 to 2 m`. */
+export const rangeText = /* @__PURE__ */ rangesFrom<RangeUnit>(say);

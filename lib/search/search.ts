@@ -126,7 +126,7 @@ export function* searchSchedule(
     rooms: [...inHand.rooms],
     stock: inHand.stock,
     ungrouped: inHand.ungrouped,
-    criterion: up.result.rooms.find((r) => inHand.rooms.has(r.id))!.with.chosen.title,
+    criterion: up.result.rooms.find((r) => inHand.rooms.has(r.id))!.with.chosen.title.english,
     weights,
     reserve,
     hemisphere,

@@ -82,7 +82,7 @@ export function schemeFigures(
 /** The same criterion of every room put together; criteria come in one order in every room. */
 function criteriaOf(rooms: readonly (readonly CriterionResult[])[]): CriterionFigures[] {
   return (rooms[0] ?? []).map(({ title, limit }, i) => ({
-    title,
+    title: title.english,
     hours: sumOf(rooms, (criteria) => criteria[i].hoursOver),
     ...(limit === undefined
       ? {}

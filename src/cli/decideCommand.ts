@@ -102,6 +102,6 @@ function cautionsOf({ verdicts }: Decision, { openings }: Project): string[] {
   return [
     ...(names.length > 0 ? [`${names.join(', ')}: escape route. ${ESCAPE_CAUTION}`] : []),
     WIND_CAUTION,
-    ...Object.values(roomCautions),
+    ...Object.values(roomCautions).map(({ english }) => english),
   ];
 }

@@ -175,6 +175,6 @@ function cautionsOf({ openings }: Project, all: readonly SearchFindings[]): stri
   return [
     ...(routes.length > 0 ? [`${routes.join(', ')}: escape route. ${ESCAPE_CAUTION}`] : []),
     WIND_CAUTION,
-    ...Object.values(roomCautions),
+    ...Object.values(roomCautions).map(({ english }) => english),
   ];
 }

@@ -103,7 +103,7 @@ function printRoom(output: Output, project: Project, result: StudyResult, room: 
     );
   }
   output.print(`\n${tableText(criteriaTable(room))}`);
-  for (const caution of Object.values(roomCautions)) output.print(`caution: ${caution}`);
+  for (const { english } of Object.values(roomCautions)) output.print(`caution: ${english}`);
 }
 
 function writeResults(

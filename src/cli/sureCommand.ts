@@ -91,7 +91,7 @@ async function run(path: string, options: Options, output: Output): Promise<void
       for (const table of tables) output.print(`\n${tableText(table)}`);
       output.print('');
       for (const note of sureNotes(findings)) output.print(note);
-      for (const caution of Object.values(roomCautions)) output.print(`caution: ${caution}`);
+      for (const { english } of Object.values(roomCautions)) output.print(`caution: ${english}`);
     }
     if (!options.out) return;
     const target = join(options.out, 'sure.json');

@@ -121,6 +121,7 @@ export class Words implements Wording {
 
   #written(written: Written): string {
     if ('figure' in written) return this.number(written.figure);
+    if ('decimal' in written) return this.decimal(written.decimal);
     return this.months('long')[written.month - 1]!;
   }
 

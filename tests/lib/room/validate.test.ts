@@ -178,7 +178,8 @@ describe('defaults', () => {
     expect(Object.keys(roomDefaultSources).sort()).toEqual(Object.keys(roomDefaults).sort());
     for (const source of Object.values(roomDefaultSources))
       expect(source.length).toBeGreaterThan(15);
-    for (const caution of Object.values(roomCautions)) expect(caution).toMatch(/^[A-Z].+\.$/);
+    for (const caution of Object.values(roomCautions))
+      expect(caution.english).toMatch(/^[A-Z].+\.$/);
   });
 
   it.each<RoomUse>(['living', 'bedroom', 'work', 'other'])('make a sound %s', (use) => {
