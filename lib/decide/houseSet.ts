@@ -1,4 +1,5 @@
 import { InputError, problem, verbatim } from '../problem/index.ts';
+import { blindPrices } from '../project/index.ts';
 import type { Engine, StudyInput } from '../study/index.ts';
 import { blockJudge, blocksOf } from './blocks.ts';
 import type { Pick } from './exact.ts';

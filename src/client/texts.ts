@@ -29,27 +29,25 @@ export function assumptions(facts: PageFacts, teller: Teller): string[] {
 
 /** Sentences about the weather and the place that the reader should know. */
 export function weatherNotes({ study, project }: PageFacts, teller: Teller): string[] {
-  const { t } = teller;
+  const { t, words } = teller;
   const { place, weather, warnings } = study;
   const { climate } = project;
-  const elsewhere = place.warning === undefined ? [] : [place.warning];
-  const rest = warnings.filter((text) => !elsewhere.includes(text));
+  const rest = warnings.filter(({ key }) => key !== place.warning?.key);
   const isBuilt = weather.kind === 'normals' && climate.kind !== 'file';
   return [
-    ...elsewhere.map(() =>
-      t('weather.elsewhere', { weather: weather.name, site: project.site.name }),
-    ),
+    ...(place.warning
+      ? [t('weather.elsewhere', { weather: weather.name, site: project.site.name })]
+      : []),
     ...(isBuilt ? [t('weather.built', { seed: climate.seed })] : []),
     // The first sentence on built hours is the one above.
-    ...rest.slice(isBuilt ? 1 : 0).map((text) => t('weather.untranslated', { text })),
+    ...rest.slice(isBuilt ? 1 : 0).map((text) => words.text(text)),
   ];
 }
 
 /** Where the hours of weather come from, in a sentence. */
 export function weatherSource({ study }: PageFacts, teller: Teller): string {
-  const { kind, name, note } = study.weather;
-  const text = teller.words.language === 'en' ? note : teller.t(`weather.${kind}`);
-  return teller.t('source.weather', { name, text });
+  const { name, note } = study.weather;
+  return teller.t('source.weather', { name, text: teller.words.text(note) });
 }
 
 /** What the reader must not overlook; the ways out come first, by name. */
