@@ -36,7 +36,7 @@ export function parseQuantity(
   const match = SPLIT.exec(plain);
   if (!match) throw notUnderstood(path, text, quantity);
   const unit = match[2] ? findUnit(quantity, match[2]) : quantities[quantity][system];
-  if (!unit) throw notUnderstood(path, text, quantity, 'unit', { unit: match[2]! });
+  if (!unit) throw notUnderstood(path, text, quantity, 'otherUnit', { unit: match[2]! });
   return unit.toSI(figure(match[1]!));
 
   function figure(entry: string): number {
