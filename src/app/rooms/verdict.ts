@@ -1,5 +1,3 @@
-import { DIN_REGIONS } from '../../../lib/room/index.ts';
-import type { Text } from '../../../lib/problem/index.ts';
 import type { CriterionResult } from '../../../lib/room/index.ts';
 import type { ProjectSettings } from '../../../lib/project/index.ts';
 import { fromSI, unitOf } from '../../../lib/units/index.ts';
@@ -52,14 +50,11 @@ export function criterionTitle(
   { title }: Pick<CriterionResult, 'title'>,
   units: UnitSystem,
 ): string {
-  return engineText(words, title).replace(/(\d+(?:[.,]\d+)?) °?C\b/, (_, celsius: string) =>
-    temperatureText(words, Number(celsius.replace(',', '.')), units),
-  );
-}
-
-/** What the engine says, in the language of the page. */
-export function engineText(words: Wording, text: string | Text): string {
-  return typeof text === 'string' ? text : words.text(text);
+  return words
+    .text(title)
+    .replace(/(\d+(?:[.,]\d+)?) °?C\b/, (_, celsius: string) =>
+      temperatureText(words, Number(celsius.replace(',', '.')), units),
+    );
 }
 
 /** The answer in two sentences: the hours, and whether the deciding limit is kept. */
@@ -80,19 +75,18 @@ export function roomVerdict(
           bare: hoursText(words, without.hotHours),
           shaded: words.figure(shaded.hotHours),
         });
-  return { hours, limit: limitWords(words, without.chosen, shaded.chosen, settings, units) };
+  return { hours, limit: limitWords(words, without.chosen, shaded.chosen, units) };
 }
 
 function limitWords(
   words: Wording,
   bare: CriterionResult,
   shaded: CriterionResult,
-  settings: ProjectSettings,
   units: UnitSystem,
 ): string {
   if (bare.limit === undefined) return '';
   const given = {
-    limit: limitText(words, bare, bare.limit, settings, units),
+    limit: limitText(words, bare, bare.limit, units),
     bare: criterionFigure(words, bare.unit, bare.value, units),
     shaded: criterionFigure(words, shaded.unit, shaded.value, units),
   };
@@ -102,30 +96,21 @@ function limitWords(
   return bare.met ? t('verdict.keptWithout', given) : t('verdict.brokenBoth', given);
 }
 
-/** Where bedrooms are too warm at night, C: CIBSE TM59:2017, 4.2 b. */
-const NIGHT_LIMIT = 26;
-
 /** A limit and what it is held against. */
 function limitText(
   words: Wording,
-  { id, unit }: CriterionResult,
+  { id, unit, title }: CriterionResult,
   value: number,
-  settings: ProjectSettings,
   units: UnitSystem,
 ): string {
   const t = words.of('rooms');
   const limit = limitFigure(words, unit, value, units);
+  const temperature = temperatureText(words, Number(title.values?.temperature), units);
   switch (id) {
     case 'bedroomNights':
-      return t('verdict.limit.bedroomNights', {
-        limit,
-        temperature: temperatureText(words, NIGHT_LIMIT, units),
-      });
+      return t('verdict.limit.bedroomNights', { limit, temperature });
     case 'din4108':
-      return t('verdict.limit.din4108', {
-        limit,
-        temperature: temperatureText(words, DIN_REGIONS[settings.dinRegion], units),
-      });
+      return t('verdict.limit.din4108', { limit, temperature });
     case 'adaptive':
       return t('verdict.limit.adaptive', { limit });
     default:

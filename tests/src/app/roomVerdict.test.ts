@@ -179,6 +179,16 @@ describe('titles of criteria', () => {
     );
   });
 
+  it('are told in German', () => {
+    const warm = degreeHours(year(10), 25.5);
+    expect(plain(criterionTitle(german, warm, 'metric'))).toBe(
+      'Übertemperaturgradstunden über 25,5 °C',
+    );
+    expect(plain(criterionTitle(german, warm, 'imperial'))).toBe(
+      'Übertemperaturgradstunden über 77,9 °F',
+    );
+  });
+
   it('have shares with a decimal only where there is one', () => {
     expect(plain(shareText(english, 0.1))).toBe('10 %');
     expect(plain(shareText(english, 0.025))).toBe('2.5 %');
