@@ -2,8 +2,8 @@ import { InputError, monthText, problem } from '../../problem/index.ts';
 import type { Problem, Text } from '../../problem/index.ts';
 import { daysInMonth } from '../../time/index.ts';
 import type { MonthlyNormals, TypicalYear } from '../types.ts';
-import { listed, rangeText, say } from '../say.ts';
-import type { RangeUnit } from '../say.ts';
+import { listed, rangeText, say } from './say.ts';
+import type { RangeUnit } from './say.ts';
 import { dailyClearness } from './dailyClearness.ts';
 import { dailyTemperature } from './dailyTemperature.ts';
 import { usualTemperatureSpread } from './defaults.ts';
@@ -90,7 +90,7 @@ export function buildTypicalYear(
   const meanWind = normals.wind ?? new Array<number>(12).fill(USUAL_WIND);
 
   return {
-    source: { kind: 'normals', name: place.name, note: say('built.note') },
+    source: { kind: 'normals', name: place.name, note: say('normals.built.note') },
     latitude: place.latitude,
     longitude: place.longitude,
     elevation: place.elevation,
@@ -111,12 +111,12 @@ function messages(
   held: readonly number[],
   missed: readonly number[],
 ): Text[] {
-  const list = [say('built.seed', { seed })];
+  const list = [say('normals.built.seed', { seed })];
   const named = (months: readonly number[]) => listed(months.map((m) => monthText(m + 1)));
-  if (warmer !== 0) list.push(say('built.warmer', { warmer }));
-  if (sunnier !== 1) list.push(say('built.sunnier', { sunnier }));
-  if (held.length) list.push(say('built.held', { months: named(held) }));
-  if (missed.length) list.push(say('built.missed', { months: named(missed) }));
+  if (warmer !== 0) list.push(say('normals.built.warmer', { warmer }));
+  if (sunnier !== 1) list.push(say('normals.built.sunnier', { sunnier }));
+  if (held.length) list.push(say('normals.built.held', { months: named(held) }));
+  if (missed.length) list.push(say('normals.built.missed', { months: named(missed) }));
   return list;
 }
 
@@ -137,7 +137,7 @@ function placeProblems(place: BuildPlace): Problem[] {
   return [
     ...range('latitude', place.latitude, -90, 90, 'degrees'),
     ...range('longitude', place.longitude, -180, 180, 'degrees'),
-    ...range('elevation', place.elevation, -450, 6000, 'metres'),
+    ...range('elevation', place.elevation, -450, 6000, 'm'),
     ...range('standardOffset', place.standardOffset, -12, 14, 'eastOfUtc'),
   ];
 }
@@ -145,7 +145,7 @@ function placeProblems(place: BuildPlace): Problem[] {
 function optionProblems(seed: number, warmer: number, sunnier: number): Problem[] {
   return [
     ...range('seed', Number.isInteger(seed) ? seed : NaN, 0, 4294967295, 'whole'),
-    ...range('warmer', warmer, -20, 20, 'kelvin'),
+    ...range('warmer', warmer, -20, 20, 'K'),
     ...range('sunnier', sunnier, 0.5, 1.5),
   ];
 }
@@ -158,7 +158,7 @@ function range(
   unit?: RangeUnit | 'whole',
 ): Problem[] {
   if (value >= min && value <= max) return [];
-  const allowed = unit === 'whole' ? say('range.whole', { min, max }) : rangeText(min, max, unit);
-  const texts = { message: say('build.outOfRange'), allowed, fix: say('build.outOfRangeFix') };
+  const allowed = unit === 'whole' ? say('normals.whole', { min, max }) : rangeText(min, max, unit);
+  const texts = { message: say('normals.outOfRange'), allowed, fix: say('normals.outOfRangeFix') };
   return [problem(path, texts, value)];
 }

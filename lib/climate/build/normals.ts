@@ -3,8 +3,8 @@ import type { Problem } from '../../problem/index.ts';
 import { buildSunYear } from '../../sun/index.ts';
 import { HOURS, STEPS_PER_HOUR, daysInMonth } from '../../time/index.ts';
 import type { MonthlyNormals } from '../types.ts';
-import { rangeText, say, valueText } from '../say.ts';
-import type { RangeUnit } from '../say.ts';
+import { rangeText, say, valueText } from './say.ts';
+import type { RangeUnit } from './say.ts';
 import { monthOfDayIndex } from './months.ts';
 
 /** Most of the extraterrestrial that a month can get at the ground; dry highlands come near it. */
@@ -23,13 +23,13 @@ interface Field {
 
 const FIELDS: readonly Field[] = [
   { name: 'ghiKWhPerM2Day', min: 0, max: 14, unit: 'sunADay', optional: false },
-  { name: 'dryBulbMean', min: -80, max: 50, unit: 'celsius', optional: false },
-  { name: 'dryBulbDailyMin', min: -90, max: 50, unit: 'celsius', optional: false },
-  { name: 'dryBulbDailyMax', min: -80, max: 60, unit: 'celsius', optional: false },
-  { name: 'wind', min: 0, max: 30, unit: 'speed', optional: true },
+  { name: 'dryBulbMean', min: -80, max: 50, unit: 'C', optional: false },
+  { name: 'dryBulbDailyMin', min: -90, max: 50, unit: 'C', optional: false },
+  { name: 'dryBulbDailyMax', min: -80, max: 60, unit: 'C', optional: false },
+  { name: 'wind', min: 0, max: 30, unit: 'm/s', optional: true },
   { name: 'dhiKWhPerM2Day', min: 0, max: 10, unit: 'sunADay', optional: true },
   { name: 'dniKWhPerM2Day', min: 0, max: 16, unit: 'sunADay', optional: true },
-  { name: 'dailyMeanTempStd', min: 0, max: 20, unit: 'kelvin', optional: true },
+  { name: 'dailyMeanTempStd', min: 0, max: 20, unit: 'K', optional: true },
   { name: 'dailyClearnessStd', min: 0, max: 0.5, optional: true },
 ];
 
@@ -56,8 +56,8 @@ export function shapeProblems(normals: MonthlyNormals): Problem[] {
       problems.push(
         problem(`dryBulbMean[${m}]`, {
           message: say('normals.order', { month }),
-          value: valueText(mean[m], 'celsius'),
-          allowed: say('range.between', { least: min[m], most: max[m] }),
+          value: valueText(mean[m], 'C'),
+          allowed: say('normals.between', { least: min[m], most: max[m] }),
           fix: say('normals.orderFix'),
         }),
       );
@@ -90,7 +90,7 @@ function fieldProblems(normals: MonthlyNormals, field: Field): Problem[] {
       fix: say(field.optional ? 'normals.twelveOrNone' : 'normals.twelveFix'),
     };
     if (!Array.isArray(values)) return [problem(field.name, texts, values)];
-    const value = say('range.values', { figure: values.length });
+    const value = say('normals.values', { figure: values.length });
     return [problem(field.name, { ...texts, value })];
   }
   return values.flatMap((value: unknown, m) => {
