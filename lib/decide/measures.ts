@@ -3,7 +3,7 @@ import { InputError, problem, verbatim } from '../problem/index.ts';
 import { freeId } from '../project/index.ts';
 import type { Project, ProjectOpening } from '../project/index.ts';
 import { nightAiring, sashArea } from '../room/index.ts';
-import { presetSchedules } from '../schedule/index.ts';
+import { english, presetSchedules } from '../schedule/index.ts';
 import type { Schedule } from '../schedule/index.ts';
 import type { Library } from '../study/index.ts';
 import { say } from './say.ts';
@@ -89,7 +89,7 @@ export function commonSchedule(hemisphere: 'north' | 'south'): Schedule {
   return {
     ...preset.schedule,
     id: 'sun-in-warm-half-year',
-    name: 'Down while the sun is strong, warm half-year',
+    name: english.stock.sun,
     rules: [{ ...rule, when }],
   };
 }

@@ -83,6 +83,8 @@ export function scheduleWordsFrom(say: SayRule, { months, weekdays, list, decima
     raisedAllYear: say('raisedAllYear'),
     pause: (minutes: string) => say('pause', { minutes }),
 
+    /** Names of the schedules that measures and searches bring along. */
+    stock: { sun: say('stock.sun'), season: say('stock.season') },
     /** What a ready-made schedule is for, what it costs, and where its values come from. */
     preset: (id: PresetKey) => ({
       name: say(`preset.${id}.name`),

@@ -1,5 +1,6 @@
 import { commonSchedule } from '../decide/index.ts';
 import type { Project } from '../project/index.ts';
+import { english } from '../schedule/index.ts';
 import type { RuleAction, Schedule } from '../schedule/index.ts';
 import { createEngine } from '../study/index.ts';
 import type { Engine, StudyInput } from '../study/index.ts';
@@ -211,7 +212,7 @@ function downInSeason(hemisphere: 'north' | 'south'): Schedule {
   const { dates } = commonSchedule(hemisphere).rules[0].when;
   return {
     id: 'season-down',
-    name: 'Down in season',
+    name: english.stock.season,
     rules: [{ id: 'season', when: { dates }, then: { kind: 'lower' } }],
     minMinutesBetweenMoves: 0,
   };

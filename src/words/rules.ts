@@ -1,4 +1,5 @@
-import { scheduleWordsFrom } from '../../lib/schedule/index.ts';
+import type { Project } from '../../lib/project/index.ts';
+import { english, scheduleWordsFrom } from '../../lib/schedule/index.ts';
 import type { SayRule, ScheduleWords } from '../../lib/schedule/index.ts';
 import { searchWordsFrom } from '../../lib/search/index.ts';
 import type { SearchWords } from '../../lib/search/index.ts';
@@ -22,6 +23,20 @@ export function cardWords(words: Wording): SearchWords {
     decimal: (figure: string) => words.decimal(figure),
   };
   return searchWordsFrom(sayRule(words), manner, scheduleWords(words));
+}
+
+/** A plan whose schedules that the engine brought along are named in the language of the page. */
+export function inOwnWords(words: Wording, plan: Project): Project {
+  const { stock } = scheduleWords(words);
+  const names = new Map([
+    [english.stock.sun, stock.sun],
+    [english.stock.season, stock.season],
+  ]);
+  const schedules = plan.schedules.map((schedule) => ({
+    ...schedule,
+    name: names.get(schedule.name) ?? schedule.name,
+  }));
+  return { ...plan, schedules };
 }
 
 function sayRule(words: Wording): SayRule {

@@ -1,4 +1,6 @@
 import { describe, expect, it } from 'vitest';
+import { commonSchedule } from '../../../lib/decide/index.ts';
+import { defaultProject } from '../../../lib/project/index.ts';
 import {
   describeRule,
   describeSchedule,
@@ -7,7 +9,7 @@ import {
 } from '../../../lib/schedule/index.ts';
 import type { Rule, RuleAction, RuleConditions } from '../../../lib/schedule/index.ts';
 import { searchWords } from '../../../lib/search/index.ts';
-import { cardWords, scheduleWords } from '../../../src/words/rules.ts';
+import { cardWords, inOwnWords, scheduleWords } from '../../../src/words/rules.ts';
 import { Words } from '../../../src/words/index.ts';
 import { englishIn } from './englishIn.ts';
 
@@ -79,6 +81,17 @@ describe('rules in words', () => {
     expect(describeRule(rules[1], 'metric', inGerman)).toBe(
       'April bis Juni, Mo–Fr: unten von 22:00 bis 07:00 Uhr am nächsten Tag.',
     );
+  });
+});
+
+describe('schedules that the engine brings along', () => {
+  it('are named in the language of the page, those of the user left alone', () => {
+    const common = commonSchedule('north');
+    const own = { ...common, id: 'own', name: 'Down in the evening' };
+    const plan = { ...defaultProject(), schedules: [common, own] };
+    const names = inOwnWords(german, plan).schedules.map(({ name }) => name);
+    expect(names).toEqual(['Unten bei starker Sonne, Sommerhalbjahr', 'Down in the evening']);
+    expect(inOwnWords(english, plan)).toEqual(plan);
   });
 });
 
