@@ -19,22 +19,16 @@ type Where = FieldKey | readonly [FieldKey, FieldKey];
 const SYMBOLS = [
   '',
   'm',
-  'm2',
-  'm3',
-  'm3/h',
   'm/s',
   '1/m',
   '1/h',
   'min',
   'K',
   'W',
-  'W/m2',
   'W/K',
   'W/mK',
-  'W/m2K',
   'J/K',
   'J/kgK',
-  'kg/m3',
 ] as const;
 export type FieldUnit = (typeof SYMBOLS)[number] | keyof typeof fields.unit;
 

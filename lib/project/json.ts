@@ -11,7 +11,7 @@ export function readJson(text: string): { data?: unknown; problems: Problem[] } 
     return {
       problems: [
         told(
-          place ? `line ${place.line}, column ${place.column}` : 'file',
+          place ? say('file.place', { line: place.line, column: place.column }) : say('file.whole'),
           { message: say('file.noJson'), allowed: say('file.json'), fix: say('file.mend') },
           place ? text.slice(place.at, place.at + 40) : text.slice(0, 40),
         ),

@@ -14,7 +14,7 @@ export function say(key: ProblemKey, values?: Record<string, TextValue>): Text {
 }
 
 /** A problem and the value that stands there. */
-export function told(path: string, texts: ProblemTexts, value: unknown): Problem {
+export function told(path: string | Text, texts: ProblemTexts, value: unknown): Problem {
   const shown = showText(value);
   const inWords = shown.file === '' ? {} : { value: shown };
   return { ...problem(path, { ...texts, ...inWords }), value: shown.english };
