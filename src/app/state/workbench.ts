@@ -30,6 +30,11 @@ export function provideWorkbench(workbench: Workbench): Workbench {
   return setContext(KEY, workbench);
 }
 
+/** For a page without the workbench around it: its parts have the words alone. */
+export function provideWords(words: WordsState): void {
+  setContext<Pick<Workbench, 'words'>>(KEY, { words });
+}
+
 export function useWorkbench(): Workbench {
   return getContext(KEY);
 }
