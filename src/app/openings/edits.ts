@@ -2,6 +2,7 @@ import { freeId, newOpening, newWall } from '../../../lib/project/index.ts';
 import type { Project, ProjectOpening, ProjectWall } from '../../../lib/project/index.ts';
 import type { Wording } from '../../words/index.ts';
 import { compassPoint } from '../parts/compass.ts';
+import { setSetBack } from './sizes.ts';
 
 /**
  * Edits of a project's openings and walls. Each changes the draft it is given and keeps every
@@ -9,7 +10,6 @@ import { compassPoint } from '../parts/compass.ts';
  */
 
 type Kind = ProjectOpening['kind'];
-type Side = 'width' | 'height';
 
 const ids = (list: readonly { id: string }[]) => list.map((item) => item.id);
 
@@ -216,50 +216,3 @@ export function setThickness(draft: Project, id: string, thickness: number): voi
   wall.thickness = thickness;
   for (const opening of draft.openings) if (opening.wall === id) intoWall(opening, wall);
 }
-
-/** Sets the size of the hole; a sash that no longer fits shrinks to what the frame leaves. */
-export function setSize(opening: ProjectOpening, side: Side, value: number): void {
-  opening[side] = value;
-  const sash = opening.airing;
-  if (!sash || sash[side] <= value) return;
-  const { left, right, head, sill } = opening.frame.widths;
-  const frame = side === 'width' ? left + right : head + sill;
-  sash[side] = round(Math.max(0, value - frame));
-}
-
-/** Sets how far back the glass stands; reveal faces that end flush with the wall follow. */
-export function setSetBack(opening: ProjectOpening, setBack: number): void {
-  const { reveal } = opening;
-  for (const side of ['head', 'sill', 'left', 'right'] as const) {
-    if (Math.abs(reveal[side] - opening.setBack) < 1e-6) reveal[side] = setBack;
-  }
-  opening.setBack = setBack;
-}
-
-/** Sets the kind; a fixed pane has no sash. */
-export function setKind(opening: ProjectOpening, kind: Kind): void {
-  opening.kind = kind;
-  if (kind === 'fixed') opening.airing = { kind: 'none', width: 0, height: 0, tiltAngle: 0 };
-}
-
-/** Sets how the sash opens; one that had no size gets what the frame leaves. */
-export function setSash(
-  opening: ProjectOpening,
-  kind: NonNullable<ProjectOpening['airing']>['kind'],
-): void {
-  const { width, height, frame } = opening;
-  const { left, right, head, sill } = frame.widths;
-  const before = opening.airing ?? { kind: 'none', width: 0, height: 0, tiltAngle: 0 };
-  const sash = { ...before, kind };
-  if (kind !== 'none') {
-    if (!(sash.width > 0)) sash.width = round(Math.max(0, width - left - right));
-    if (!(sash.height > 0)) sash.height = round(Math.max(0, height - head - sill));
-    if (kind === 'tilt' && !(sash.tiltAngle > 0)) sash.tiltAngle = USUAL_TILT;
-  }
-  opening.airing = sash;
-}
-
-/** Degrees a sash tilts (4 to 10 is usual: common practice). */
-const USUAL_TILT = 8;
-
-const round = (metres: number) => Number(metres.toFixed(4));

@@ -5,6 +5,7 @@ import { checkProject, parseProject } from '../../../lib/project/index.ts';
 import type { Project } from '../../../lib/project/index.ts';
 import * as edits from '../../../src/app/openings/edits.ts';
 import * as parts from '../../../src/app/openings/parts.ts';
+import * as sizes from '../../../src/app/openings/sizes.ts';
 import { stations } from '../../../src/library/climates.ts';
 import { blinds, frames, glazings } from '../../../src/library/index.ts';
 import { Words } from '../../../src/words/index.ts';
@@ -95,7 +96,7 @@ describe('adding, copying and deleting', () => {
           if (what === 5) edits.deleteOpening(project, opening.id);
           if (what === 6) parts.ownGlazing(english, project, opening.id);
           if (what === 7) parts.setBlind(project, opening.id, blinds[other % 17].id);
-          if (what === 8) edits.setSize(opening, other % 2 ? 'width' : 'height', 0.6 + which / 20);
+          if (what === 8) sizes.setSize(opening, other % 2 ? 'width' : 'height', 0.6 + which / 20);
         }
         expect(problems(project)).toEqual([]);
       }),
@@ -177,16 +178,16 @@ describe('sizes', () => {
     const project = fresh();
     const opening = edits.openingOf(project, 'west-door')!;
     opening.reveal.sill = 0.3;
-    edits.setSetBack(opening, 0.2);
+    sizes.setSetBack(opening, 0.2);
     expect(opening.setBack).toBe(0.2);
     expect(opening.reveal).toEqual({ head: 0.2, sill: 0.3, left: 0.2, right: 0.2 });
   });
 
   it('a sash that no longer fits shrinks to the hole in its frame; one that fits stays', () => {
     const opening = edits.openingOf(fresh(), 'west-door')!;
-    edits.setSize(opening, 'width', 1.1);
+    sizes.setSize(opening, 'width', 1.1);
     expect(opening.airing!.width).toBe(0.98);
-    edits.setSize(opening, 'width', 0.9);
+    sizes.setSize(opening, 'width', 0.9);
     expect(opening.airing!.width).toBeCloseTo(0.66, 9);
   });
 

@@ -1,5 +1,5 @@
 import type { FieldHint, ProjectOpening } from '../../../../lib/project/index.ts';
-import { setSetBack, setSize } from '../../openings/edits.ts';
+import { setSetBack, setSize } from '../../openings/sizes.ts';
 import type { Spot } from './frame.ts';
 import { PLATE, depth, wallBelow } from './shapes.ts';
 import type { CutSubject } from './shapes.ts';
