@@ -45,6 +45,7 @@ async function printed(tab: Page, page: ClientPage, faults: string[]): Promise<U
   await ready.waitFor({ state: 'attached', timeout: PATIENCE }).catch((error: unknown) => {
     throw new Error(`The page was not set. ${faults.join(' ')} ${String(error)}`);
   });
+  if (faults.length > 0) throw new Error(`The page was not set. ${faults.join(' ')}`);
   return await tab.pdf({
     preferCSSPageSize: true,
     printBackground: true,
