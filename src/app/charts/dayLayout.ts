@@ -1,8 +1,6 @@
 import { area, curveStepAfter, extent, line, scaleLinear } from 'd3';
 import { STEPS_PER_HOUR } from '../../../lib/time/index.ts';
 import type { YearCalendar } from '../../../lib/time/index.ts';
-import type { RuleAction } from '../../../lib/schedule/index.ts';
-import type { Wording } from '../../words/index.ts';
 
 /** Bands of a day strip, px from its top; each has its caption above it. */
 export const BANDS = {
@@ -107,15 +105,4 @@ export function blindRuns(
     else runs.push({ from: index, to: index + 1, share, name });
   });
   return runs;
-}
-
-/** What a rule has done to a blind, in words; only slats can be tilted. */
-export function actionText(words: Wording, action: RuleAction, slats: boolean): string {
-  const t = words.of('charts');
-  if (action.kind === 'raise') return t('action.up');
-  const part = action.share !== undefined && action.share < 1 ? 'Part' : '';
-  const share = words.number((action.share ?? 1) * 100);
-  if (!slats || action.kind === 'lower') return t(`action.down${part}`, { share });
-  if (action.kind === 'track') return t(`action.track${part}`, { share });
-  return t(`action.tilt${part}`, { share, angle: words.number(action.angle) });
 }

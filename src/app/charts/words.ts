@@ -1,3 +1,4 @@
+import type { RuleAction } from '../../../lib/schedule/index.ts';
 import { DAYS, STEPS_PER_HOUR, clockText, dayOfYear, monthOfDay } from '../../../lib/time/index.ts';
 import type { YearCalendar } from '../../../lib/time/index.ts';
 import type { Wording } from '../../words/index.ts';
@@ -51,4 +52,15 @@ export function endClock(calendar: YearCalendar, step: number): string {
 /** The word with a capital. */
 export function capital(text: string): string {
   return text.charAt(0).toUpperCase() + text.slice(1);
+}
+
+/** What a rule has done to a blind, in words; only slats can be tilted. */
+export function actionText(words: Wording, action: RuleAction, slats: boolean): string {
+  const t = words.of('charts');
+  if (action.kind === 'raise') return t('action.up');
+  const part = action.share !== undefined && action.share < 1 ? 'Part' : '';
+  const share = words.number((action.share ?? 1) * 100);
+  if (!slats || action.kind === 'lower') return t(`action.down${part}`, { share });
+  if (action.kind === 'track') return t(`action.track${part}`, { share });
+  return t(`action.tilt${part}`, { share, angle: words.number(action.angle) });
 }

@@ -3,7 +3,7 @@ import type { UnitSystem } from '../../../../lib/units/index.ts';
 import type { RuleAction } from '../../../../lib/schedule/index.ts';
 import type { Wording } from '../../../words/index.ts';
 import type { FigureTable } from '../../parts/figure/table.ts';
-import { actionText } from '../dayLayout.ts';
+import { actionText } from '../words.ts';
 import type { BlindPose } from './blindDrawing.ts';
 import type { CutHandle } from './handles.ts';
 import type { SunOnPlane } from './rays.ts';

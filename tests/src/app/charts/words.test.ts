@@ -1,13 +1,19 @@
 import { describe, expect, it } from 'vitest';
 import { HOURS, STEPS, buildCalendar, dayOfYear } from '../../../../lib/time/index.ts';
 import { clearestDay, hottestDay } from '../../../../src/app/charts/dayFinder.ts';
-import { actionText, blindRuns, clockMarks } from '../../../../src/app/charts/dayLayout.ts';
+import { blindRuns, clockMarks } from '../../../../src/app/charts/dayLayout.ts';
 import { coveredSpans, describeDay, describeSheet } from '../../../../src/app/charts/describe.ts';
 import { sheetKind } from '../../../../src/app/charts/quantities.ts';
 import { hourAt, hoursOfDay, sheetGrid } from '../../../../src/app/charts/sheetGrid.ts';
 import { shownUnit } from '../../../../src/app/charts/shownUnit.ts';
 import { stepsOfHours } from '../../../../src/app/charts/dayLayout.ts';
-import { dayText, hourText, longDayText, spanText } from '../../../../src/app/charts/words.ts';
+import {
+  actionText,
+  dayText,
+  hourText,
+  longDayText,
+  spanText,
+} from '../../../../src/app/charts/words.ts';
 import { Words } from '../../../../src/words/index.ts';
 
 const words = await Words.load('en', ['charts', 'year']);
