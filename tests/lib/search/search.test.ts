@@ -221,7 +221,7 @@ describe('what is asked for', () => {
     const found = runSearch(bare, WEST, { families: ['tracking'], mostRuns: 25 });
     expect(found.stock).toEqual([PANE]);
     expect(found.families.map((f) => f.family)).toEqual(['tracking']);
-    expect(found.families[0].lines[0]).toMatch(/slats follow the sun from \d+ W\/m2/);
+    expect(found.families[0].lines[0]).toMatch(/slats follow the sun from \d+ W\/m²/);
     const plan = withFound(bare.project, [found]);
     expect(plan.openings.map((o) => o.blind?.blind)).toEqual([
       'external-slats-80-silver',
