@@ -37,6 +37,7 @@ export interface Decision {
     value: number;
     limit?: number;
   }[];
+  /** In English, as all data of findings. */
   criterion: string;
   verdicts: FacadeVerdict[];
   openings: OpeningFigures[];

@@ -110,6 +110,7 @@ export interface SearchFindings {
   stock: string[];
   /** Groups that blinds of the target were taken out of. */
   ungrouped: string[];
+  /** In English, as all data of findings. */
   criterion: string;
   weights: SearchWeights;
   reserve: number;
