@@ -17,10 +17,12 @@ let app: OpenApp;
 let page: Page;
 let before: string;
 
-async function start(): Promise<void> {
-  app = await openApp({ path: '/#site' });
+async function start(locale = 'en-US'): Promise<void> {
+  app = await openApp({ path: '/#site', locale });
   page = app.page;
-  await page.getByRole('radiogroup', { name: 'Place with weather' }).waitFor();
+  await page
+    .getByRole('radiogroup', { name: /^(Place with weather|Ort mit Wetterdaten)$/ })
+    .waitFor();
   before = await houseFigures(page);
 }
 
@@ -321,6 +323,48 @@ describe('an hourly file', () => {
     expect(
       await page.getByRole('region', { name: 'First rows of the file' }).innerText(),
     ).toContain('Humidity');
+  });
+});
+
+describe('in German', () => {
+  it('a place, its clock and its horizon are given and shown in the manner of the language', async () => {
+    await start('de-DE');
+    await page.getByRole('searchbox', { name: 'Ort suchen' }).fill('italien');
+    await page.getByText('1 gefunden').waitFor();
+    await page.getByRole('radio', { name: /^Po Valley/ }).check();
+    await figuresAfter(page, before);
+    await page.getByText('Wetter von Po Valley, Italy:').waitFor();
+    const zone = page.getByRole('combobox', { name: 'Zeitzone' });
+    expect(await zone.locator('option:checked').innerText()).toBe('Rom');
+    const italy = await houseFigures(page);
+    await paste(
+      page.getByRole('textbox', { name: 'Höhe in Zeile 1', exact: true }),
+      '90 2\n180 4,5',
+    );
+    await page.getByText('Der Horizont reicht in Richtung 180° bis 4,5° hinauf.').first().waitFor();
+    await figuresAfter(page, italy);
+    await set('Höhe in Zeile 2', '3,25');
+    await page.getByText('bis 3,25° hinauf').first().waitFor();
+    await set('Höhe in Zeile 2', '95');
+    await page.getByText('Höhe in Zeile 2:').waitFor();
+    expect(app.errors).toEqual([]);
+  });
+
+  it('a file is checked and taken', async () => {
+    await start('de-DE');
+    await page.getByRole('radio', { name: /Stundendatei/ }).check();
+    await page
+      .getByRole('group', { name: /hier ablegen/ })
+      .locator('input[type=file]')
+      .setInputFiles({ name: 'jahr.csv', mimeType: 'text/csv', buffer: Buffer.from(tmy3Text()) });
+    await page.getByRole('heading', { name: 'jahr.csv, gelesen als TMY3-Datei' }).waitFor();
+    const checks = page.getByRole('list', { name: 'Prüfungen der Datei' });
+    await checks.getByText('Die Nächte sind dunkel.').waitFor();
+    await page.getByText(/Einstrahlung im Jahr \d+ kWh\/m².*Wind im Mittel \d,\d m\/s/).waitFor();
+    await page.getByRole('button', { name: 'Dieses Wetter übernehmen' }).click();
+    await figuresAfter(page, before);
+    await page.getByText('Wetter aus der Datei jahr.csv.').waitFor();
+    expect(app.errors).toEqual([]);
   });
 });
 
