@@ -69,7 +69,11 @@ export const wordFiles: Record<Namespace, Record<Language, Load>> = {
     de: () => import('../../data/words/de/fields.json'),
   },
   library: {
-    en: () => import('../../data/words/en/library.json'),
+    // English names and sources stand with the things themselves.
+    en: () =>
+      import('../../data/words/en/library.json').then(({ caution, frameShort }) => ({
+        default: { caution, frameShort },
+      })),
     de: () => import('../../data/words/de/library.json'),
   },
   openings: {
