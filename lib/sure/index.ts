@@ -17,7 +17,7 @@ export type { Asked, FacadeSure, FigureSpreads, Flip, Spread, SureFindings } fro
 export { intervalOf, quantile } from './quantile.ts';
 export type { Interval } from './quantile.ts';
 export { leftOut } from './leftOut.ts';
-export { compareSchemes, stockSchemes } from './schemes.ts';
+export { compareSchemes, keptSchemes, stockSchemes } from './schemes.ts';
 export type { Scheme, StockOptions } from './schemes.ts';
 export { schemeFigures } from './schemeFigures.ts';
 export type { CriterionFigures, SchemeFigures } from './schemeFigures.ts';

@@ -8,6 +8,7 @@ import {
   STOCK,
 } from '../decide/index.ts';
 import type { MeasureOptions, SetFindings } from '../decide/index.ts';
+import { projectOf } from '../project/index.ts';
 import type { Project } from '../project/index.ts';
 import { createEngine } from '../study/index.ts';
 import type { Engine, Library, StudyInput } from '../study/index.ts';
@@ -63,6 +64,11 @@ export function stockSchemes(
       : []),
     scheme('overhang', 'Overhangs, no blinds', withOverhangs(bare, library, options)),
   ];
+}
+
+/** The schemes that a project keeps. */
+export function keptSchemes({ schemes = [] }: Project): Scheme[] {
+  return schemes.map(({ id, house }) => ({ id, name: house.name, project: projectOf(house) }));
 }
 
 /** Overhangs wherever one fits; all else as it is. */

@@ -12,7 +12,7 @@ import {
 import { InputError, formatProblem } from '../../lib/problem/index.ts';
 import { checkProject } from '../../lib/project/index.ts';
 import { roomCautions } from '../../lib/room/index.ts';
-import { LEAST_YEARS, decidedFor, stockSchemes } from '../../lib/sure/index.ts';
+import { LEAST_YEARS, decidedFor, keptSchemes, stockSchemes } from '../../lib/sure/index.ts';
 import { stations } from '../library/climates.ts';
 import { blinds, glazings } from '../library/index.ts';
 import { sureWeather } from '../library/sureWeather.ts';
@@ -76,7 +76,8 @@ async function run(path: string, options: Options, output: Output): Promise<void
   try {
     const { years } = options;
     const findings = await pool.sure(house, decided, { years }, { onProgress: showProgress });
-    const schemes = await pool.schemes(house, stockSchemes(project, library, decided));
+    const all = [...stockSchemes(project, library, decided), ...keptSchemes(project)];
+    const schemes = await pool.schemes(house, all);
     const json = `${JSON.stringify(sureJson(findings, schemes, project), null, 2)}\n`;
     if (options.json) output.print(json.trimEnd());
     else {

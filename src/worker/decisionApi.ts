@@ -1,4 +1,4 @@
-import type { DecideOptions, Decision } from '../../lib/decide/index.ts';
+import type { Decision } from '../../lib/decide/index.ts';
 import type { Problem } from '../../lib/problem/index.ts';
 import type { Project } from '../../lib/project/index.ts';
 import type { SearchFindings, SearchTarget } from '../../lib/search/index.ts';
@@ -9,11 +9,6 @@ export interface HouseRequest {
   project: Project;
   /** The hourly text the project takes its weather from, where it does. */
   hourly?: HourlyFile;
-}
-
-/** What a decision is asked for. */
-export interface DecisionRequest extends HouseRequest {
-  options: Pick<DecideOptions, 'prices'>;
 }
 
 /** What a schedule is searched for. */

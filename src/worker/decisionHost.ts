@@ -6,7 +6,6 @@ import type { StudyInput } from '../../lib/study/index.ts';
 import { blinds, glazings } from '../library/index.ts';
 import type {
   DecisionReply,
-  DecisionRequest,
   HouseRequest,
   LongReply,
   SearchReply,
@@ -19,9 +18,9 @@ const PAUSE = 60;
 /** Works out what takes seconds, apart from the engine of the page, which must not wait for it. */
 export class DecisionHost {
   /** @param tell is told how much is done, 0 to 1 */
-  decide(request: DecisionRequest, tell: (done: number) => void): Promise<DecisionReply> {
+  decide(request: HouseRequest, tell: (done: number) => void): Promise<DecisionReply> {
     const onProgress = nowAndThen(tell);
-    return answer(request, (input) => decide(input, { ...request.options, onProgress }));
+    return answer(request, (input) => decide(input, { onProgress }));
   }
 
   /** @param tell is told where the search is */

@@ -178,6 +178,8 @@ describe('the decision bench', () => {
     await expect.poll(() => said.innerText(), PATIENCE).toContain(last);
     await page.getByText(`It costs ${whole(sets.smallest!.cost)} by your prices.`).waitFor();
     expect(sets.smallest!.openings).not.toEqual(decision.sets.smallest!.openings);
+    const priced = (await projectOf(page)).openings.filter((o) => o.blindPrice !== undefined);
+    expect(priced.map((o) => [o.id, o.blindPrice])).toEqual([[dear, 100]]);
   });
 
   it('searches a schedule, breaks off, finds one and puts it to use', async () => {
@@ -219,6 +221,12 @@ describe('the decision bench', () => {
     await page.getByLabel('Name of the scheme').fill('<b>First</b> idea');
     await page.getByRole('button', { name: 'Keep the house as it is now' }).click();
     await page.getByLabel('<b>First</b> idea', { exact: true }).waitFor();
+    const before = await projectOf(page);
+    expect(before.schemes?.map((s) => s.house.name)).toEqual(['<b>First</b> idea']);
+    await page.getByRole('button', { name: 'Drop <b>First</b> idea' }).click();
+    expect((await projectOf(page)).schemes).toBeUndefined();
+    await page.getByRole('button', { name: 'Undo' }).first().click();
+    expect(await projectOf(page)).toEqual(before);
   });
 
   it('tries the cases and breaks off', async () => {

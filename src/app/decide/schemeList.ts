@@ -1,3 +1,5 @@
+import { MOST_KEPT, freeId, houseOf } from '../../../lib/project/index.ts';
+import type { Project } from '../../../lib/project/index.ts';
 import type { Scheme } from '../../../lib/sure/index.ts';
 
 export const FEWEST_SCHEMES = 2;
@@ -21,4 +23,26 @@ export function isStock(id: string): id is StockScheme {
 /** Schemes chosen of a list, in the order of the list. */
 export function chosenSchemes(all: readonly Scheme[], ids: ReadonlySet<string>): Scheme[] {
   return all.filter(({ id }) => ids.has(id));
+}
+
+/** Whether a project may keep another one. */
+export function mayKeep({ schemes = [] }: Project): boolean {
+  return schemes.length < MOST_KEPT;
+}
+
+/** Keeps the house as it stands in a project under a name. */
+export function keepScheme(draft: Project, house: Project, name: string): void {
+  const kept = draft.schemes ?? [];
+  const id = freeId(
+    'kept',
+    kept.map((scheme) => scheme.id),
+  );
+  draft.schemes = [...kept, { id, house: { ...houseOf(house), name } }];
+}
+
+/** Forgets a kept scheme. */
+export function dropScheme(draft: Project, id: string): void {
+  const left = draft.schemes?.filter((scheme) => scheme.id !== id) ?? [];
+  if (left.length > 0) draft.schemes = left;
+  else delete draft.schemes;
 }

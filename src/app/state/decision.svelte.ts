@@ -7,15 +7,11 @@ import { substance } from '../decide/substance.ts';
 import type { Fault } from './fault.ts';
 import { LongTask } from './longTask.svelte.ts';
 
-/** Price of an external blind by opening id, in a currency of the user's; 1 where absent. */
-export type Prices = Readonly<Record<string, number>>;
-
 /** A decision with the project it belongs to. */
 export interface DecisionAnswer {
   decision: Decision;
   project: Project;
   hourly?: HourlyFile;
-  prices: Prices;
 }
 
 /**
@@ -27,8 +23,6 @@ export class DecisionState {
   answer = $state.raw<DecisionAnswer>();
   /** How much is done of what is under way, 0 to 1. */
   done = $state(0);
-  /** Prices for the next request. */
-  prices = $state.raw<Prices>({});
   /** Whether a decision was asked for since the project was opened. */
   asked = $state(false);
 
@@ -70,19 +64,17 @@ export class DecisionState {
 
   /** Works out a decision; one still under way is dropped for it. */
   async request(project: Project, hourly?: HourlyFile): Promise<void> {
-    const { prices } = this;
     this.asked = true;
     this.done = 0;
-    const options = { prices: pricesOf(project, prices) };
     const decision = await this.#task.run((host, current) =>
       host.decide(
-        { project, hourly, options },
+        { project, hourly },
         proxy((done: number) => {
           if (current()) this.done = done;
         }),
       ),
     );
-    if (decision) this.answer = { decision, project, hourly, prices };
+    if (decision) this.answer = { decision, project, hourly };
   }
 
   /** Breaks off what is under way; the last answer stays. */
@@ -94,14 +86,6 @@ export class DecisionState {
   forget(): void {
     this.#task.forget();
     this.answer = undefined;
-    this.prices = {};
     this.asked = false;
   }
-}
-
-/** The prices of openings there are. */
-function pricesOf({ openings }: Project, prices: Prices): Prices {
-  return Object.fromEntries(
-    Object.entries(prices).filter(([id]) => openings.some((o) => o.id === id)),
-  );
 }

@@ -3,21 +3,11 @@ import type { Scheme, SchemeFigures } from '../../../lib/sure/index.ts';
 import type { HourlyFile } from '../../worker/api.ts';
 import { PooledTask } from './pooled.svelte.ts';
 
-/** Schemes of the house side by side, and those the user keeps while the project is open. */
+/** Schemes of the house side by side. */
 export class SchemesState {
-  kept = $state.raw<readonly Scheme[]>([]);
   /** Figures in the order the schemes were chosen, with the house they were compared for. */
   answer = $state.raw<{ figures: SchemeFigures[]; project: Project }>();
   readonly task = new PooledTask();
-  #count = 0;
-
-  keep(name: string, project: Project): void {
-    this.kept = [...this.kept, { id: `kept-${++this.#count}`, name, project }];
-  }
-
-  drop(id: string): void {
-    this.kept = this.kept.filter((scheme) => scheme.id !== id);
-  }
 
   async compare(project: Project, schemes: readonly Scheme[], file?: HourlyFile): Promise<void> {
     const figures = await this.task.run((pool, watch) =>
@@ -28,7 +18,6 @@ export class SchemesState {
 
   forget(): void {
     this.task.forget();
-    this.kept = [];
     this.answer = undefined;
   }
 }

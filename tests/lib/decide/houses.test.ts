@@ -126,17 +126,15 @@ describe('sets of the whole house', () => {
     const input = { project: house, library, year: paneYear() };
     const hours = searchSets(engine, input, { hemisphere: 'north' }).front.map((s) => s.hours);
     const limit = { ...house.settings, overheatingShare: (hours[0] + hours[1]) / 2 / 8760 };
-    const set = (prices: Record<string, number>) =>
-      searchSets(
-        engine,
-        { ...input, project: { ...house, settings: limit } },
-        {
-          hemisphere: 'north',
-          prices,
-        },
-      ).smallest;
+    const limited = { ...input, project: { ...house, settings: limit } };
+    const set = (prices?: Record<string, number>, on = limited) =>
+      searchSets(engine, on, { hemisphere: 'north', prices }).smallest;
     expect(set({ 'pane-0': 2 })!.openings).toEqual(['pane-1']);
     expect(set({ 'pane-1': 2 })!.openings).toEqual(['pane-0']);
+    // Prices in the project count where none are given.
+    const dear = structuredClone(limited.project);
+    dear.openings[1].blindPrice = 3;
+    expect(set(undefined, { ...limited, project: dear })!.openings).toEqual(['pane-0']);
     expect(() => set({ 'pane-0': 0 })).toThrow(/more than 0/);
     expect(() =>
       searchSets(engine, input, { hemisphere: 'north', candidates: ['pane-9'] }),

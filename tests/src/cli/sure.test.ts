@@ -2,7 +2,7 @@ import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { serializeProject } from '../../../lib/project/index.ts';
+import { houseOf, serializeProject } from '../../../lib/project/index.ts';
 import { sureCommand } from '../../../src/cli/sureCommand.ts';
 import { paneHouse } from '../../lib/decide/support.ts';
 import { runner } from './run.ts';
@@ -14,7 +14,9 @@ beforeAll(() => {
   folder = mkdtempSync(join(tmpdir(), 'shadewright-sure-'));
   house = join(folder, 'house.json');
   const west = { azimuth: 270, width: 3, height: 2, blind: 'external-screen-zip' };
-  writeFileSync(house, serializeProject(paneHouse([west])));
+  const project = paneHouse([west]);
+  const kept = { ...houseOf(project), name: 'First idea' };
+  writeFileSync(house, serializeProject({ ...project, schemes: [{ id: 'kept', house: kept }] }));
 });
 
 afterAll(() => rmSync(folder, { recursive: true, force: true }));
@@ -49,7 +51,9 @@ describe('sure', () => {
       'external',
       'smallest',
       'overhang',
+      'kept',
     ]);
+    expect(printed).toContain('First idea');
   });
 
   it('refuses bad files and options with exit code 2', async () => {
