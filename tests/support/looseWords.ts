@@ -93,6 +93,8 @@ function inAttribute(node: Node, source: string): Found {
   return parts.flatMap((part): Found => {
     if (part.type !== 'Text') return inExpression(part, source);
     const data = String(part.data);
+    // In small letters it is the name a form field is sent by.
+    if (name === 'name' && !/^[A-Z]/.test(data)) return [];
     return SPOKEN.test(name) && WORD.test(data) ? [[part.start, data]] : [];
   });
 }
