@@ -40,76 +40,10 @@ export type Namespace = keyof Namespaces;
 export const languages = ['en', 'de'] as const;
 export type Language = (typeof languages)[number];
 
-type Load = () => Promise<{ default: object }>;
-
-/** Where the words of a language are; each part comes by itself when it is first needed. */
-export const wordFiles: Record<Namespace, Record<Language, Load>> = {
-  charts: {
-    en: () => import('../../data/words/en/charts.json'),
-    de: () => import('../../data/words/de/charts.json'),
-  },
-  client: {
-    en: () => import('../../data/words/en/client.json'),
-    de: () => import('../../data/words/de/client.json'),
-  },
-  common: {
-    en: () => import('../../data/words/en/common.json'),
-    de: () => import('../../data/words/de/common.json'),
-  },
-  decide: {
-    en: () => import('../../data/words/en/decide.json'),
-    de: () => import('../../data/words/de/decide.json'),
-  },
-  entry: {
-    en: () => import('../../data/words/en/entry.json'),
-    de: () => import('../../data/words/de/entry.json'),
-  },
-  fields: {
-    en: () => import('../../data/words/en/fields.json'),
-    de: () => import('../../data/words/de/fields.json'),
-  },
-  library: {
-    // English names and sources stand with the things themselves.
-    en: () =>
-      import('../../data/words/en/library.json').then(({ caution, frameShort }) => ({
-        default: { caution, frameShort },
-      })),
-    de: () => import('../../data/words/de/library.json'),
-  },
-  openings: {
-    en: () => import('../../data/words/en/openings.json'),
-    de: () => import('../../data/words/de/openings.json'),
-  },
-  problems: {
-    en: () => import('../../data/words/en/problems.json'),
-    de: () => import('../../data/words/de/problems.json'),
-  },
-  rooms: {
-    en: () => import('../../data/words/en/rooms.json'),
-    de: () => import('../../data/words/de/rooms.json'),
-  },
-  rules: {
-    en: () => import('../../data/words/en/rules.json'),
-    de: () => import('../../data/words/de/rules.json'),
-  },
-  schedules: {
-    en: () => import('../../data/words/en/schedules.json'),
-    de: () => import('../../data/words/de/schedules.json'),
-  },
-  shell: {
-    en: () => import('../../data/words/en/shell.json'),
-    de: () => import('../../data/words/de/shell.json'),
-  },
-  site: {
-    en: () => import('../../data/words/en/site.json'),
-    de: () => import('../../data/words/de/site.json'),
-  },
-  weather: {
-    en: () => import('../../data/words/en/weather.json'),
-    de: () => import('../../data/words/de/weather.json'),
-  },
-  year: {
-    en: () => import('../../data/words/en/year.json'),
-    de: () => import('../../data/words/de/year.json'),
-  },
-};
+/** The words of one part in a language; each part comes by itself when it is first needed. */
+export async function loadWords(language: Language, namespace: Namespace): Promise<object> {
+  const file = (await import(`../../data/words/${language}/${namespace}.json`)) as {
+    default: object;
+  };
+  return file.default;
+}

@@ -3,7 +3,7 @@ import type { TFunction, i18n } from 'i18next';
 import type { Text, TextValue, Written } from '../../lib/problem/index.ts';
 import { formatQuantity } from '../../lib/units/index.ts';
 import type { FormatOptions, QuantityName, UnitSystem } from '../../lib/units/index.ts';
-import { wordFiles } from './namespaces.ts';
+import { loadWords } from './namespaces.ts';
 import type { Language, Namespace, Namespaces } from './namespaces.ts';
 
 /** Lists of what ships with the program: its names and where its figures are from. */
@@ -87,8 +87,8 @@ export class Words implements Wording {
   async need(namespaces: readonly Namespace[]): Promise<void> {
     const needed = new Set([...namespaces, ...(this.language === 'en' ? [] : ENGINE_FILES)]);
     const missing = [...needed].filter((ns) => !this.i18n.hasResourceBundle(this.language, ns));
-    const loaded = await Promise.all(missing.map((ns) => wordFiles[ns][this.language]()));
-    missing.forEach((ns, i) => this.i18n.addResourceBundle(this.language, ns, loaded[i]!.default));
+    const loaded = await Promise.all(missing.map((ns) => loadWords(this.language, ns)));
+    missing.forEach((ns, i) => this.i18n.addResourceBundle(this.language, ns, loaded[i]!));
   }
 
   of<N extends Namespace>(namespace: N): TFunction<N> {
