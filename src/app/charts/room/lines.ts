@@ -2,7 +2,7 @@ import { extent, line, scaleLinear } from 'd3';
 import { DAYS } from '../../../../lib/time/index.ts';
 
 /** Space around the lines of a year of days, px. */
-export const LINES_MARGIN = { left: 40, right: 44, top: 12, bottom: 24 };
+export const LINES_MARGIN = { left: 40, right: 52, top: 12, bottom: 24 };
 export const LINES_HEIGHT = 220;
 
 export const xOfDay = (width: number, day: number): number => ((day + 0.5) / DAYS) * width;
