@@ -4,6 +4,7 @@ import type { QuantityName } from '../../lib/units/index.ts';
 import { DefaultMarks, usualOpening, usualProject } from './defaultMarks.ts';
 import { blindOf, glazingOf } from './facts.ts';
 import type { PageFacts } from './facts.ts';
+import { scheduleName } from '../words/rules.ts';
 import { blindName } from './orderList.ts';
 import { column, keyTable } from './tables.ts';
 import type { Teller } from './teller.ts';
@@ -269,7 +270,7 @@ function fillTable(facts: PageFacts, teller: Teller): Table {
         glazing ? teller.named('glazing', glazing.id, glazing.name) : o.glazing,
         blind ? blindName(blind, teller) : '–',
         settings.filter(Boolean).join('; ') || '–',
-        group?.name ?? schedule?.name ?? '–',
+        group?.name ?? (schedule ? scheduleName(words, schedule.name) : '–'),
         screen && o.insectScreen
           ? `${blindName(screen, teller)}; ${words.percent(o.insectScreen.share)}; ${t(
               'order.fromTo',

@@ -6,7 +6,7 @@ import { answerHouse } from './answer.ts';
 import { blindOf, glazingOf } from './facts.ts';
 import type { PageFacts } from './facts.ts';
 import { blindName } from './orderList.ts';
-import { scheduleWords } from '../words/rules.ts';
+import { scheduleName, scheduleWords } from '../words/rules.ts';
 import { column } from './tables.ts';
 import type { Teller } from './teller.ts';
 
@@ -130,7 +130,7 @@ export function scheduleTable(facts: PageFacts, teller: Teller): Table[] {
       title: t('in.schedules'),
       columns: [column(t('in.schedule')), column(t('in.rules')), column(t('in.movesWhat'))],
       rows: house.schedules.map((s) => [
-        s.name,
+        scheduleName(words, s.name),
         describeSchedule(s, teller.system, scheduleWords(words)).join(' '),
         users(s.id).join('; ') || '–',
       ]),

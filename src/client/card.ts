@@ -5,7 +5,7 @@ import type { Schedule } from '../../lib/schedule/index.ts';
 import { neededOpenings } from './answer.ts';
 import { blindOf, openingOf } from './facts.ts';
 import type { PageFacts } from './facts.ts';
-import { scheduleWords } from '../words/rules.ts';
+import { scheduleName, scheduleWords } from '../words/rules.ts';
 import type { Teller } from './teller.ts';
 
 /** What moves the blinds of one remote channel or of openings on the same schedule. */
@@ -44,7 +44,7 @@ export function scheduleCards(facts: PageFacts, teller: Teller): ScheduleCard[] 
     if (members.length === 0) return [];
     return [
       {
-        heading: schedule.name,
+        heading: scheduleName(words, schedule.name),
         openings: names(members),
         lines: [...tell(schedule), ...wind(facts, members, teller)],
       },

@@ -27,16 +27,18 @@ export function cardWords(words: Wording): SearchWords {
 
 /** A plan whose schedules that the engine brought along are named in the language of the page. */
 export function inOwnWords(words: Wording, plan: Project): Project {
-  const { stock } = scheduleWords(words);
-  const names = new Map([
-    [english.stock.sun, stock.sun],
-    [english.stock.season, stock.season],
-  ]);
   const schedules = plan.schedules.map((schedule) => ({
     ...schedule,
-    name: names.get(schedule.name) ?? schedule.name,
+    name: scheduleName(words, schedule.name),
   }));
   return { ...plan, schedules };
+}
+
+/** The name of a schedule: one that the engine brought along in the language of the page. */
+export function scheduleName(words: Wording, name: string): string {
+  const { stock } = scheduleWords(words);
+  if (name === english.stock.sun) return stock.sun;
+  return name === english.stock.season ? stock.season : name;
 }
 
 function sayRule(words: Wording): SayRule {
