@@ -84,15 +84,17 @@ function withOverhangs(bare: Project, library: Library, options: MeasureOptions)
 
 /**
  * Runs every scheme through the same year and tells its figures on the same axes.
- * @param input the house and its year; the project of each scheme takes its place
+ * @param input the house and its year; schemes stand on its site and are judged by its criterion
  */
 export function compareSchemes(
   input: StudyInput,
   schemes: readonly Scheme[],
   engine: Engine = createEngine(),
 ): SchemeFigures[] {
+  const { site, climate, year, settings } = input.project;
   return schemes.map((scheme) => {
-    const own = { ...input, project: scheme.project };
+    // A scheme may have been kept before the house was moved or its criterion changed.
+    const own = { ...input, project: { ...scheme.project, site, climate, year, settings } };
     return schemeFigures(scheme, own, engine.run(own));
   });
 }

@@ -56,6 +56,29 @@ describe('schemes side by side', () => {
   });
 });
 
+describe('a scheme that was kept before the house was changed', () => {
+  it('is compared on the site and by the criterion of the house as it is now', () => {
+    const year = paneYear();
+    const project = paneHouse([{ azimuth: 180, width: 2, height: 1.5 }]);
+    const before = structuredClone(project);
+    before.site.albedo = 0.8;
+    before.site.horizon = [
+      { azimuth: 90, altitude: 40 },
+      { azimuth: 270, altitude: 40 },
+    ];
+    before.settings.criterion = 'adaptive';
+    before.settings.overheatingLimit = 40;
+    const [now, kept] = compareSchemes({ project, library, year }, [
+      { id: 'now', name: 'Now', project },
+      { id: 'kept', name: 'Kept', project: before },
+    ]);
+    expect(now.hours).toBeGreaterThan(0);
+    expect({ ...kept, id: 'now', name: 'Now' }).toEqual(now);
+    const own = createEngine().run({ project: before, library, year });
+    expect(own.total.with.summer).not.toBeCloseTo(now.summerGain, 1);
+  });
+});
+
 describe('daylight left', () => {
   const pane = { azimuth: 180, width: 2, height: 1.5 };
   const always = (share?: number) => {
