@@ -51,7 +51,7 @@ describe('what the ring says', () => {
     );
     expect(describeRing(german, { ...facts, sunny: [] })).toBe(
       'Der Grundriss als Zifferblatt, Norden oben, mit 2 Öffnungen. Die meiste Sommersonne nimmt ' +
-        'West door auf (zeigt nach Westen, 270 Grad): 1.234\u00a0kWh ohne Verschattung, ' +
+        'West door auf (zeigt nach Westen, 270 Grad): 1.234\u00a0kWh ohne Sonnenschutz, ' +
         'davon 75\u00a0% abgehalten. 21 June, 13:00 to 14:00: die Sonne steht im Süden, 181°, ' +
         '69° hoch; sie trifft keine der Öffnungen.',
     );
@@ -74,7 +74,7 @@ describe('what the ring says', () => {
       'summer gain not yet known',
     );
     expect(gainText(german, { ...door, with: undefined }, unit)).toBe(
-      'Sommergewinn 1.234\u00a0kWh ohne Verschattung',
+      'Sommergewinn 1.234\u00a0kWh ohne Sonnenschutz',
     );
     expect(listed(english, ['a', 'b', 'c'])).toBe('a, b and c');
     expect(listed(english, ['a', 'b', 'c', 'd', 'e', 'f'])).toBe('6 of the openings');

@@ -70,7 +70,7 @@ describe('what a year sheet says', () => {
     expect(
       plain(describeSheet(german, sheetKind('without'), 'Westtür', glas, values, calendar, grid)),
     ).toBe(
-      'Solargewinn ohne Verschattung, Westtür: Stunde für Stunde über ein typisches Jahr. ' +
+      'Solargewinn ohne Sonnenschutz, Westtür: Stunde für Stunde über ein typisches Jahr. ' +
         'Das Jahr bringt 10 kWh/m² Glas, das meiste davon im Juni (95 %); ' +
         'stärkste Stunde: 11. Januar, 12:00 bis 13:00 Uhr mit 500 W/m² Glas.',
     );
