@@ -213,7 +213,9 @@ describe('the card of a schedule', () => {
 
   it('is in German with its decimal comma', () => {
     const [rule, pause] = plainRules(schedule, 'West', cardWords(german));
-    expect(rule).toContain('1. Mai bis 15. September, West: ab bei 400 W/m² auf der Fassade und');
+    expect(rule).toContain(
+      '1. Mai bis 15. September, West: herunter bei 400 W/m² auf der Fassade und',
+    );
     expect(rule).toContain('23,5 °C im Raum');
     expect(pause).toBe('mindestens 30 Minuten zwischen zwei Fahrten');
   });
@@ -225,7 +227,7 @@ describe('the card of a schedule', () => {
   it('keeps to the units of the system', () => {
     // 400 W/m2 is 126.8 Btu/h ft2, 23.5 C is 74.3 F.
     const [rule] = plainRules(schedule, 'West', cardWords(german), 'imperial');
-    expect(rule).toContain('ab bei 127 Btu/h ft² auf der Fassade und 75,2 °F im Raum');
+    expect(rule).toContain('herunter bei 127 Btu/h ft² auf der Fassade und 75,2 °F im Raum');
     expect(rule).toContain('74,3 °F');
   });
 });
