@@ -92,7 +92,10 @@ describe('what heats a room', () => {
     const words = blameWords(english, rows, '25 °C');
     expect(words).toContain(`comes through <${worst.opening}> than through any other opening`);
     expect(blameWords(german, rows, '25 °C')).toMatch(
-      new RegExp(`^Ohne Sonnenschutz kommt am meisten Wärme über 25 °C durch <${worst.opening}>: `),
+      new RegExp(
+        '^Von der Wärme, die den Raum ohne Sonnenschutz über 25 °C bringt, ' +
+          `kommt am meisten durch <${worst.opening}>: `,
+      ),
     );
   });
 
