@@ -34,7 +34,7 @@ describe('hints of the fields of a project', () => {
         'Mit dem Maßband messen oder dem Plan entnehmen; Fuß mal 0,3048 ergibt Meter.',
     );
     const azimuth = fieldHints().get('walls[].azimuth')!;
-    expect(german.text(azimuth.allowed)).toBe('0 bis 360 Grad im Uhrzeigersinn von Norden');
+    expect(german.text(azimuth.allowed)).toBe('0 bis 360 Grad im Uhrzeigersinn ab Norden');
   });
 
   it('leave no sentence of their file unused', () => {
