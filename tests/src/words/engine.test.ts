@@ -147,7 +147,7 @@ describe('what the engine says of weather', () => {
     const text = `month,day,hour,ghi,dni,dhi,temp,wind\n${rows.repeat(1200)}`;
     const { checks } = previewFile(text, undefined, { latitude, longitude, elevation });
     expect(checks.map(({ sentence }) => german.text(sentence))).toEqual([
-      'Zeile 3, Spalte „ghi“: ist keine Zahl; 1.199 weitere in dieser Spalte auch nicht (ist "x"). Berichtigen oder die Zelle leer lassen, wo der Wert fehlt.',
+      'Zeile 3, Spalte „ghi“: ist keine Zahl; 1.199 weitere in dieser Spalte auch nicht (angegeben: "x"). Berichtigen oder die Zelle leer lassen, wo der Wert fehlt.',
     ]);
   });
 });
