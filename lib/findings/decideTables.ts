@@ -226,23 +226,6 @@ export function decideNotes(decision: Decision): string[] {
   ];
 }
 
-/** The decision as plain data for other programs, with its sentences. */
-export function decideJson(decision: Decision, project: Project): Record<string, unknown> {
-  return {
-    format: 'shadewright-decision',
-    version: 1,
-    project: project.name,
-    units: { energy: 'kWh', hours: 'h a year', depth: 'm' },
-    ...decision,
-    verdicts: decision.verdicts.map((verdict) => ({
-      ...verdict,
-      words: verdictWords(verdict),
-      reason: verdictReason(verdict, project),
-    })),
-    notes: decideNotes(decision),
-  };
-}
-
 export function facadeName(project: Project, id: string): string {
   const { name, azimuth } = project.walls.find((w) => w.id === id)!;
   return `${name} (${compassWord(azimuth)} ${Math.round(azimuth)}°)`;

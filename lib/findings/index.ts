@@ -1,6 +1,6 @@
 export { compassWord } from './compass.ts';
+export { decideJson } from './decideJson.ts';
 export {
-  decideJson,
   decideNotes,
   firstLastTable,
   frontTable,

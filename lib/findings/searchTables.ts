@@ -127,7 +127,7 @@ export function togetherLine(
   );
 }
 
-/** Findings of searches as plain data for other programs, with their sentences. */
+/** Findings of searches as plain data for other programs, with their sentences in English. */
 export function searchJson(
   all: readonly SearchFindings[],
   project: Project,
@@ -137,7 +137,11 @@ export function searchJson(
     version: 1,
     project: project.name,
     units: { energy: 'kWh', hours: 'h a year', sun: 'W/m2', temperature: 'C', price: 'view hours' },
-    targets: all.map((findings) => ({ ...findings, words: searchLines(findings) })),
+    targets: all.map((findings) => ({
+      ...findings,
+      warnings: findings.warnings.map(({ english }) => english),
+      words: searchLines(findings),
+    })),
     notes: searchNotes(all, project),
   };
 }

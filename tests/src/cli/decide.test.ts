@@ -52,6 +52,9 @@ describe('decide', () => {
     expect(decision.format).toBe('shadewright-decision');
     expect(decision.verdicts[0].words).toBe('needs an external blind');
     expect(decision.sets.smallest.openings).toEqual(['pane-0']);
+    const told = (await run(house)).printed;
+    expect(decision.warnings.length).toBeGreaterThan(0);
+    for (const warning of decision.warnings) expect(told).toContain(`note: ${warning}\n`);
   });
 
   it('refuses bad files and options with exit code 2', async () => {

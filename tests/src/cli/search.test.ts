@@ -60,6 +60,10 @@ describe('search', () => {
     expect(written.targets).toHaveLength(1);
     expect(`${written.targets[0].found.lines.join('; ')}.`).toBe(rule);
     expect(written.targets[0].words[0]).toBe(rule);
+    expect(written.targets[0].warnings.length).toBeGreaterThan(0);
+    for (const warning of written.targets[0].warnings) {
+      expect(printed).toContain(`note: ${warning}\n`);
+    }
   });
 
   it('takes every facade with a blind where none is named, and prints JSON alone', async () => {
