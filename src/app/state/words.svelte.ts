@@ -21,10 +21,16 @@ export class WordsState implements Wording {
     return this.#now?.language ?? 'en';
   }
 
-  /** Changes the language, once its words are there. */
-  show(language: Language): Promise<void> {
+  /** Changes the language, once its words are there; where they do not come, it stays as it was. */
+  async show(language: Language): Promise<void> {
     this.#wanted = language;
-    return this.#needed.size > 0 ? this.#load() : Promise.resolve();
+    if (this.#needed.size === 0) return;
+    try {
+      await this.#load();
+    } catch (error) {
+      if (this.#now && this.#wanted === language) this.#wanted = this.#now.language;
+      throw error;
+    }
   }
 
   /** Loads some parts in the language on screen, and in each one after it. */
@@ -107,7 +113,9 @@ export class WordsState implements Wording {
     await words.need(needed);
     // Another language was chosen meanwhile: that choice loads its own.
     if (language !== this.#wanted) return this.#load();
-    this.#now = words;
+    // Words that came first stay and take in what they lack.
+    if (this.#now?.language === language) await this.#now.need(needed);
+    else this.#now = words;
     this.#loaded = new Set([...this.#loaded, ...needed]);
   }
 }
