@@ -30,7 +30,7 @@ describe('hints of the fields of a project', () => {
     const { allowed, where } = fieldHints().get('openings[].width')!;
     expect(german.text(allowed)).toBe('0,1 bis 10 m');
     expect(german.text(where)).toBe(
-      'Lichte Breite des Lochs in der Wand. ' +
+      'Lichte Breite der Wandöffnung. ' +
         'Mit dem Maßband messen oder dem Plan entnehmen; Fuß mal 0,3048 ergibt Meter.',
     );
     const azimuth = fieldHints().get('walls[].azimuth')!;

@@ -27,7 +27,7 @@ describe('a problem in the language of the page', () => {
       value: '10,5',
       allowed: '0,1 bis 10 m',
       fix:
-        'Lichte Breite des Lochs in der Wand. ' +
+        'Lichte Breite der Wandöffnung. ' +
         'Mit dem Maßband messen oder dem Plan entnehmen; Fuß mal 0,3048 ergibt Meter.',
     });
     const { path: _, texts: __, ...said } = wide;
