@@ -1,10 +1,14 @@
+import { InputError } from '../../../lib/problem/index.ts';
+import type { Problem } from '../../../lib/problem/index.ts';
 import type { Pool, Progress, Watch } from '../../pool/browser.ts';
 
 /** A long run shared out over the computer's cores; the workers end with it. */
 export class PooledTask {
   busy = $state(false);
   progress = $state.raw<Progress>();
-  /** What went wrong, in the words of the program. */
+  /** What is wrong with what was asked about last. */
+  problems = $state.raw<readonly Problem[]>([]);
+  /** A fault of the program, in its own words. */
   fault = $state.raw<string>();
   cancelled = $state(false);
 
@@ -15,9 +19,8 @@ export class PooledTask {
     this.#stop?.abort();
     const stop = (this.#stop = new AbortController());
     const current = () => this.#stop === stop;
+    this.#clear();
     this.busy = true;
-    this.cancelled = false;
-    this.fault = this.progress = undefined;
     let pool: Pool | undefined;
     try {
       const { createBrowserPool } = await import('../../pool/browser.ts');
@@ -29,7 +32,10 @@ export class PooledTask {
       const result = await work(pool, { onProgress, signal: stop.signal });
       return current() ? result : undefined;
     } catch (error) {
-      if (current() && !stop.signal.aborted) this.fault = String(error);
+      if (current() && !stop.signal.aborted) {
+        if (error instanceof InputError) this.problems = error.problems;
+        else this.fault = String(error);
+      }
       return undefined;
     } finally {
       if (current()) this.busy = false;
@@ -45,7 +51,12 @@ export class PooledTask {
 
   forget(): void {
     this.#drop();
+    this.#clear();
+  }
+
+  #clear(): void {
     this.cancelled = false;
+    this.problems = [];
     this.fault = this.progress = undefined;
   }
 
