@@ -25,7 +25,8 @@ const HELP = `
 windows round the house, one hot day, what the shading costs, schedules to put by the remote, cautions,
 assumptions and sources. It needs a Chromium on this machine and builds the app where that is due.
 --out writes project.shadewright.json, decision.json, monthly.csv, hourly.csv, order-list.csv and
-charts/ (SVG and CSV); it needs no browser. --png adds each chart as PNG and needs a Chromium too. Figures in CSV files are SI with units in the heads.
+charts/ (SVG and CSV); it needs no browser. --png adds each chart as PNG and needs a Chromium too.
+Figures in CSV files are SI with units in the heads.
 
 Examples:
   npm run report -- data/examples/studio.shadewright.json --pdf studio.pdf
