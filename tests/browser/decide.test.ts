@@ -163,11 +163,21 @@ describe('the decision bench', () => {
   it('breaks off when asked to, and works out again with prices', async () => {
     await page.getByText('Prices', { exact: true }).click();
     const name = (id: string) => project.openings.find((o) => o.id === id)!.name;
+    const run = page.getByRole('button', { name: 'Find the cheapest set' });
+    const price = async (id: string, text: string) => {
+      await page.getByLabel(`Price, ${name(id)}`).fill(text);
+      await page.getByLabel(`Price, ${name(id)}`).press('Tab');
+    };
     // Dearer than all others together: the cheapest set leaves it out, if one that does is enough.
     const [dear] = decision.sets.smallest!.openings;
-    await page.getByLabel(`Price, ${name(dear)}`).fill('100');
-    await page.getByLabel(`Price, ${name(dear)}`).press('Tab');
-    const run = page.getByRole('button', { name: 'Find the cheapest set' });
+    const other = project.openings.find((o) => o.id !== dear)!.id;
+    // An entry that is no price stays and is told until it is mended, whatever else is typed.
+    await price(other, 'dear');
+    await price(dear, '100');
+    await page.getByText('Give a figure of 0.01 or more, or nothing for 1.').waitFor();
+    expect(await page.getByLabel(`Price, ${name(other)}`).inputValue()).toBe('dear');
+    expect(await run.isDisabled()).toBe(true);
+    await price(other, '');
     await run.click();
     await page.getByRole('button', { name: 'Cancel' }).first().click();
     await page.getByText('Broken off.').first().waitFor();
