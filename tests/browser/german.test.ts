@@ -211,6 +211,24 @@ describe('the choice of the language', () => {
     expect(app.errors).toEqual([]);
   });
 
+  it('is that of what is wrong with an entry, too', async () => {
+    await show(page, 'room');
+    await settle(page);
+    const cell = page.locator('[data-bench-shown] .field[role="group"] > input').first();
+    await cell.fill('x');
+    await cell.press('Tab');
+    const told = (words: string) => page.getByRole('alert').filter({ hasText: words });
+    await told('type a number.').waitFor();
+    await speak('de');
+    await told('eine Zahl eingeben.').waitFor();
+    expect(await cell.inputValue()).toBe('x');
+    await speak('en');
+    await told('type a number.').waitFor();
+    await cell.press('Escape');
+    await told('type a number.').waitFor({ state: 'detached' });
+    expect(app.errors).toEqual([]);
+  });
+
   it('is kept for the next visit', async () => {
     await speak('de');
     await page.reload();
