@@ -4,6 +4,7 @@ import type { UnitSystem } from '../../lib/units/index.ts';
 import { technicalAppendix } from './appendix.ts';
 import type { Appendix } from './appendix.ts';
 import type { PageFacts } from './facts.ts';
+import { isLong } from './length.ts';
 import { orderList } from './orderList.ts';
 import type { OrderList } from './orderList.ts';
 import { clientSheet } from './sheet.ts';
@@ -28,6 +29,8 @@ export interface ClientPage {
   language: Language;
   size: PaperSize;
   grey: boolean;
+  /** Set smaller, to keep to two sides. */
+  dense: boolean;
   sheet: Sheet;
   order?: OrderList;
   appendix?: Appendix;
@@ -49,13 +52,15 @@ export function clientPage(facts: PageFacts, words: Words, choices: PageChoices)
   }
   const teller = new Teller(words, choices.system);
   const { size, grey } = choices;
+  const sheet = clientSheet(facts, teller, grey);
   return {
     format: 'shadewright-page',
     version: 1,
     language: words.language,
     size,
     grey,
-    sheet: clientSheet(facts, teller, grey),
+    dense: isLong(sheet),
+    sheet,
     ...(choices.order ? { order: orderList(facts, teller) } : {}),
     ...(choices.appendix ? { appendix: technicalAppendix(facts, teller) } : {}),
   };
