@@ -1,7 +1,7 @@
 import type { Sheet } from './sheet.ts';
 
 /** A sheet longer than this is set smaller, so that it keeps to two sides of paper. */
-const MOST = 1800;
+const MOST = 1760;
 
 /** Height of a full line of text, and how many letters it holds; in units of the pictures, 640 wide. */
 const LINE = 16;

