@@ -1,7 +1,11 @@
 import type { Sheet } from './sheet.ts';
 
-/** A sheet longer than this is set smaller, so that it keeps to two sides of paper. */
-const MOST = 1760;
+/** How closely a sheet is set. */
+export type Setting = 'plain' | 'close' | 'closest';
+
+/** A sheet longer than this is set more closely, so that it keeps to two sides of paper. */
+const PLAIN_MOST = 1760;
+const CLOSE_MOST = 1880;
 
 /** Height of a full line of text, and how many letters it holds; in units of the pictures, 640 wide. */
 const LINE = 16;
@@ -12,13 +16,15 @@ const LOOSE = 1.3;
 const ROW = 28;
 
 /**
- * Whether a sheet must be set smaller to keep to two sides: by its letters, rows and pictures, an
- * estimate that was fitted to the printed examples.
+ * How closely a sheet must be set to keep to two sides: by its letters, rows and pictures, an
+ * estimate that was fitted to printed pages.
  */
-export function isLong({ year, ring, day, facades, ...words }: Sheet): boolean {
+export function settingOf({ year, ring, day, facades, ...words }: Sheet): Setting {
   const text = (lettersOf(words) / LETTERS) * LINE * LOOSE;
   const pictures = year.height + ring.height + day.height;
-  return text + pictures + facades.table.rows.length * ROW > MOST;
+  const length = text + pictures + facades.table.rows.length * ROW;
+  if (length <= PLAIN_MOST) return 'plain';
+  return length <= CLOSE_MOST ? 'close' : 'closest';
 }
 
 function lettersOf(value: unknown): number {

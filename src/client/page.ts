@@ -4,7 +4,8 @@ import type { UnitSystem } from '../../lib/units/index.ts';
 import { technicalAppendix } from './appendix.ts';
 import type { Appendix } from './appendix.ts';
 import type { PageFacts } from './facts.ts';
-import { isLong } from './length.ts';
+import { settingOf } from './length.ts';
+import type { Setting } from './length.ts';
 import { orderList } from './orderList.ts';
 import type { OrderList } from './orderList.ts';
 import { clientSheet } from './sheet.ts';
@@ -29,8 +30,7 @@ export interface ClientPage {
   language: Language;
   size: PaperSize;
   grey: boolean;
-  /** Set smaller, to keep to two sides. */
-  dense: boolean;
+  setting: Setting;
   sheet: Sheet;
   order?: OrderList;
   appendix?: Appendix;
@@ -59,7 +59,7 @@ export function clientPage(facts: PageFacts, words: Words, choices: PageChoices)
     language: words.language,
     size,
     grey,
-    dense: isLong(sheet),
+    setting: settingOf(sheet),
     sheet,
     ...(choices.order ? { order: orderList(facts, teller) } : {}),
     ...(choices.appendix ? { appendix: technicalAppendix(facts, teller) } : {}),

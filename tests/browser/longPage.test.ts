@@ -52,22 +52,25 @@ describe('a page of a larger house', () => {
     clientPage(facts, await Words.load(language, ['client', 'library', 'rules']), choices);
 
   it('is set smaller only where it must be', async () => {
-    expect((await pageOf(studio, 'en')).dense).toBe(false);
-    // The same in German is longer by a fifth.
-    expect((await pageOf(studio, 'de')).dense).toBe(true);
-    expect((await pageOf(larger, 'en')).dense).toBe(true);
+    expect((await pageOf(studio, 'en')).setting).toBe('plain');
+    // The same in German has a tenth more letters.
+    expect((await pageOf(studio, 'de')).setting).toBe('close');
+    expect((await pageOf(larger, 'en')).setting).toBe('closest');
   });
 
   it.each([
-    ['en', 'a4'],
-    ['de', 'letter'],
-  ] as const)('keeps to two sides of paper with all it has to say (%s, %s)', async (...of) => {
-    const [language, size] = of;
-    const page = await pageOf(larger, language, { ...CHOICES, size });
+    ['studio', 'de', 'a4'],
+    ['studio', 'de', 'letter'],
+    ['studio with an annex', 'en', 'a4'],
+    ['studio with an annex', 'de', 'letter'],
+  ] as const)('keeps to two sides of paper with all it says (%s, %s, %s)', async (...of) => {
+    const [name, language, size] = of;
+    const house = name === 'studio' ? studio : larger;
+    const page = await pageOf(house, language, { ...CHOICES, size });
     const { pages } = readPdf(await printPdf(page, distFolder));
     expect(pages).toHaveLength(2);
     const text = pages.join(' ').replace(/\s+/g, ' ');
-    for (const wall of larger.project.walls) expect(text).toContain(wall.name);
+    for (const wall of house.project.walls) expect(text).toContain(wall.name);
     for (const line of page.sheet.cautions.lines) expect(text).toContain(line.slice(0, 24));
   });
 });
