@@ -1,6 +1,7 @@
 // The one-way street of lib/: a folder may import only folders named before it (DEVELOPERS.md).
 const order = [
   'problem',
+  'words',
   'units',
   'time',
   'sun',

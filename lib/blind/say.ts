@@ -1,15 +1,8 @@
-import problems from '../../data/words/en/problems.json' with { type: 'json' };
-import { rangesFrom, sayFrom } from '../problem/index.ts';
 import type { TextKey } from '../problem/index.ts';
+import type { ProblemBook } from '../words/index.ts';
 
-/** Sentences from the language file `problems`. */
-export const say = /* @__PURE__ */ sayFrom('problems', problems);
-
-/** Units by their place in the language file. */
-export type RangeUnit = keyof typeof problems.unit;
-
-/** `0 to 2 m`. */
-export const rangeText = /* @__PURE__ */ rangesFrom<RangeUnit>(say);
+export { problemRange as rangeText, sayProblem as say } from '../words/index.ts';
+export type { ProblemUnit as RangeUnit } from '../words/index.ts';
 
 /** Places of the sentences about blinds. */
-export type SentenceKey = TextKey<typeof problems.blind>;
+export type SentenceKey = TextKey<ProblemBook['blind']>;

@@ -12,7 +12,7 @@ import { OVERHANG_DEPTH } from './measures.ts';
 import { Progress } from './progress.ts';
 import { createRuns } from './runs.ts';
 import { facadeVerdicts } from './verdicts.ts';
-import { say } from './say.ts';
+import { sayProblem as say } from '../words/index.ts';
 import type { FacadeVerdict } from './verdicts.ts';
 
 export interface DecideOptions {

@@ -7,7 +7,7 @@ import { Judged, compareOutcomes } from './judged.ts';
 import type { Creep, Outcome } from './judged.ts';
 import { searchBlinds } from './smallest.ts';
 import type { SearchResult } from './smallest.ts';
-import { say } from './say.ts';
+import { sayProblem as say } from '../words/index.ts';
 
 /** A set of openings that get external blinds, and how the house fares with it. */
 export interface BlindSet extends Outcome {

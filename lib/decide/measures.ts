@@ -6,7 +6,7 @@ import { nightAiring, sashArea } from '../room/index.ts';
 import { english, presetSchedules } from '../schedule/index.ts';
 import type { Schedule } from '../schedule/index.ts';
 import type { Library } from '../study/index.ts';
-import { say } from './say.ts';
+import { sayProblem as say } from '../words/index.ts';
 
 /** What can be done about the sun at an opening. Each stands alone on it: no other blind or screen. */
 export type MeasureId =

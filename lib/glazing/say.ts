@@ -1,15 +1,8 @@
-import entry from '../../data/words/en/entry.json' with { type: 'json' };
-import { rangesFrom, sayFrom } from '../problem/index.ts';
 import type { TextKey } from '../problem/index.ts';
+import type { EntryBook } from '../words/index.ts';
 
-/** Sentences from the language file `entry`, which is small enough for the page itself. */
-export const say = /* @__PURE__ */ sayFrom('entry', entry);
-
-/** Units by their place in the language file. */
-export type RangeUnit = keyof typeof entry.unit;
-
-/** `0 to 2 m`. */
-export const rangeText = /* @__PURE__ */ rangesFrom<RangeUnit>(say);
+export { entryRange as rangeText, sayEntry as say } from '../words/index.ts';
+export type { EntryUnit as RangeUnit } from '../words/index.ts';
 
 /** Places of the sentences about glazings. */
-export type SentenceKey = TextKey<typeof entry.glazing>;
+export type SentenceKey = TextKey<EntryBook['glazing']>;

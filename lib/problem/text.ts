@@ -52,7 +52,7 @@ export function sayFrom<const B extends object>(file: string, book: B): Say<B> {
       sentenceAt(book as Book, key) ??
       sentenceAt(book as Book, `${key}_${plural.select(typeof count === 'number' ? count : 0)}`);
     if (template === undefined) throw new Error(`The file ${file} has no sentence ${key}.`);
-    return { file, key, ...(values && { values }), english: fill(template, values, plainValue) };
+    return { file, key, ...(values && { values }), english: fill(template, values) };
   };
 }
 
@@ -87,13 +87,9 @@ export function inTurn(...parts: readonly Text[]): Text {
 }
 
 /** Puts values into their places. */
-export function fill(
-  template: string,
-  values: Readonly<Record<string, TextValue>> = {},
-  write: (value: TextValue) => string = plainValue,
-): string {
+function fill(template: string, values: Readonly<Record<string, TextValue>> = {}): string {
   return template.replace(/\{\{(\w+)\}\}/g, (hole, name: string) =>
-    name in values ? write(values[name]!) : hole,
+    name in values ? plainValue(values[name]!) : hole,
   );
 }
 

@@ -1,16 +1,15 @@
-import problems from '../../data/words/en/problems.json' with { type: 'json' };
-import { problem, sayFrom, showValue, verbatim } from '../problem/index.ts';
+import { problem, showValue, verbatim } from '../problem/index.ts';
 import type { Problem, ProblemTexts, Text, TextKey, TextValue } from '../problem/index.ts';
+import { sayProblem } from '../words/index.ts';
+import type { ProblemBook } from '../words/index.ts';
 
-const sayAny = sayFrom('problems', problems);
-
-export type ProblemKey = TextKey<typeof problems.project>;
+export type ProblemKey = TextKey<ProblemBook['project']>;
 /** Rules of single fields that a range does not tell. */
-export type RuleBroken = keyof typeof problems.project.broken;
+export type RuleBroken = keyof ProblemBook['project']['broken'];
 
 /** Makes the sentences of problems of a project. */
 export function say(key: ProblemKey, values?: Record<string, TextValue>): Text {
-  return sayAny(`project.${key}`, values);
+  return sayProblem(`project.${key}`, values);
 }
 
 /** A problem and the value that stands there. */

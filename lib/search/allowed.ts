@@ -2,7 +2,7 @@ import { InputError, problem } from '../problem/index.ts';
 import { validateSchedule } from '../schedule/index.ts';
 import type { RuleConditions } from '../schedule/index.ts';
 import type { AllowedValues } from './types.ts';
-import { say } from './say.ts';
+import { sayProblem as say } from '../words/index.ts';
 
 /** @throws InputError for an empty list, a date that is none, or a time off the quarter hour */
 export function checkAllowed(allowed: AllowedValues): void {

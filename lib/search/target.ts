@@ -5,7 +5,7 @@ import type { Project, ProjectOpening } from '../project/index.ts';
 import type { Schedule } from '../schedule/index.ts';
 import type { StudyInput } from '../study/index.ts';
 import type { SearchTarget } from './types.ts';
-import { say } from './say.ts';
+import { sayProblem as say } from '../words/index.ts';
 
 /** A target with all that is known of it. */
 export interface TargetInHand {

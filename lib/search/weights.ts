@@ -1,6 +1,6 @@
 import { InputError, problem } from '../problem/index.ts';
 import type { SearchFigures, SearchOptions, SearchWeights } from './types.ts';
-import { say } from './say.ts';
+import { sayProblem as say } from '../words/index.ts';
 
 /**
  * What is given up, in view hours (common practice: one kWh of useful sun weighs as much as an hour

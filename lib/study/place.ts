@@ -1,7 +1,7 @@
 import type { TypicalYear } from '../climate/index.ts';
 import type { Text } from '../problem/index.ts';
 import type { Project } from '../project/index.ts';
-import { say } from './say.ts';
+import { sayProblem as say } from '../words/index.ts';
 
 /** Where the sun of a study stands and which clock its schedules follow. */
 export interface StudyPlace {

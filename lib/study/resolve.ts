@@ -6,7 +6,7 @@ import type { Project } from '../project/index.ts';
 import type { Room } from '../room/index.ts';
 import { dayOfYear } from '../time/index.ts';
 import { openingInRoom } from './openingInRoom.ts';
-import { say } from './say.ts';
+import { sayProblem as say } from '../words/index.ts';
 import type { BlindInPlace, Controller, HouseOpening, HouseWall, ScreenInPlace } from './types.ts';
 
 /** Constructions a project may refer to besides its own. */

@@ -1,5 +1,5 @@
 import { InputError, problem } from '../problem/index.ts';
-import { say } from './say.ts';
+import { sayProblem as say } from '../words/index.ts';
 
 /** One set of circumstances the house is run under; plain data. */
 export interface SureCase {

@@ -6,7 +6,7 @@ import { checkProject } from '../../lib/project/index.ts';
 import type { Project } from '../../lib/project/index.ts';
 import { createEngine } from '../../lib/study/index.ts';
 import type { UnitSystem } from '../../lib/units/index.ts';
-import { clientPage, pageFacts } from '../client/index.ts';
+import { PAGE_WORDS, clientPage, pageFacts } from '../client/index.ts';
 import type { PageFacts, PaperSize } from '../client/index.ts';
 import { stations } from '../library/climates.ts';
 import { blinds, glazings } from '../library/index.ts';
@@ -96,7 +96,7 @@ async function report(
   if (options.pdf) chromiumPath('--pdf');
   if (options.png) chromiumPath('--png');
   const { facts, result, year } = factsOf(output, path, options);
-  const words = await Words.load(options.language, ['client', 'library', 'rules']);
+  const words = await Words.load(options.language, PAGE_WORDS);
   const page = clientPage(facts, words, {
     system: options.units ?? facts.project.units,
     size: options.size,

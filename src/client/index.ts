@@ -13,6 +13,7 @@ export type { Mark, Picture, PictureTable } from './marks.ts';
 export { orderItems } from './orderList.ts';
 export type { OrderItem, OrderList } from './orderList.ts';
 export { clientPage } from './page.ts';
+export { PAGE_WORDS } from './pageWords.ts';
 export type { ClientPage, PageChoices, PaperSize } from './page.ts';
 export type { Section, Sheet } from './sheet.ts';
 export { Teller } from './teller.ts';

@@ -1,15 +1,10 @@
-import problems from '../../../data/words/en/problems.json' with { type: 'json' };
-import { rangesFrom, sayFrom } from '../../problem/index.ts';
 import type { Text } from '../../problem/index.ts';
+import { sayProblem as say } from '../../words/index.ts';
+import type { ProblemUnit as RangeUnit } from '../../words/index.ts';
 
-/** Sentences about monthly normals; the file `weather` comes only with weather files. */
-export const say = /* @__PURE__ */ sayFrom('problems', problems);
-
-/** Units by their place in the language file. */
-export type RangeUnit = keyof typeof problems.unit;
-
-/** `0 to 14 kWh/m2 a day`. */
-export const rangeText = /* @__PURE__ */ rangesFrom<RangeUnit>(say);
+// Monthly normals are told by this file: `weather` comes only with weather files.
+export { problemRange as rangeText, sayProblem as say } from '../../words/index.ts';
+export type { ProblemUnit as RangeUnit } from '../../words/index.ts';
 
 /** `15 kWh/m2 a day`. */
 export function valueText(value: number, unit: RangeUnit): Text {
